@@ -50,7 +50,7 @@ export {
   type TakeoffSource, type TakeoffSums, type TakeoffTable,
 } from './exchange/takeoff/index.ts';
 export {
-  countOutcomes, reviseSchedule, revisionChanges, revisionLabel,
+  askedRows, countOutcomes, reviseSchedule, revisionChanges, revisionLabel, withAsked,
   type ListRevision, type Matched, type RevisedList, type RevisedOutcome, type RevisedRow, type RevisedSchedule,
   type RevisionOptions,
 } from './exchange/revision/index.ts';

@@ -4,8 +4,8 @@ import {
 } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, isStatus, keepReference, mapReferences, readFormula,
-  ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
-  type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
+  ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue,
+  type Change, type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
   type SheetLook, type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';

@@ -25,7 +25,7 @@ export const styles = css`
   input::placeholder { color: var(--elv-ink-default); }
   .project input { font-weight: 600; }
   .project { min-inline-size: 5.8em; }
-  .date { min-inline-size: 7.4em; }
+  .date { min-inline-size: 8em; }
   .panel, .preparedBy, .checkedBy, .remarks { min-inline-size: 4.6em; }
   label:hover:not(:has([readonly])) { background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
   input:focus-visible { outline: none; }

@@ -1,4 +1,4 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { controls, searchField } from '../look/index.ts';
@@ -17,7 +17,7 @@ export class TypeChoice extends LitElement {
 
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, types: { state: true }, sought: { state: true },
-    chosen: { state: true },
+    chosen: { state: true }, unfetched: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -27,19 +27,27 @@ export class TypeChoice extends LitElement {
   declare protected sought: string;
   /** Names of those that are to be taken. */
   declare protected chosen: ReadonlySet<string>;
+  /** There are none to choose from, since they could not be fetched. */
+  declare protected unfetched: boolean;
 
   constructor() {
     super();
     this.types = [];
     this.sought = '';
     this.chosen = new Set();
+    this.unfetched = false;
   }
 
   /** Begins anew, at the field that finds. */
   async begin(): Promise<void> {
     this.sought = '';
     this.chosen = new Set();
-    this.types = await generalTypes();
+    this.unfetched = false;
+    try {
+      this.types = await generalTypes();
+    } catch {
+      this.unfetched = true;
+    }
     await this.updateComplete;
     this.renderRoot.querySelector('input')!.focus();
   }
@@ -51,6 +59,7 @@ export class TypeChoice extends LitElement {
     const n = this.chosen.size;
     return html`<input type="search" aria-label=${find} placeholder=${find} .value=${this.sought}
         @input=${({ currentTarget }: Event) => { this.sought = (currentTarget as HTMLInputElement).value; }}>
+      ${this.unfetched ? html`<p role="alert">${words.say('This part could not be fetched. Check the connection, then try again.')}</p>` : nothing}
       <ul>${shown.map((each) => this.#line(each))}</ul>
       <p><button type="button" class="bordered" data-do="all" ?disabled=${shown.length === 0}
           @click=${() => { this.chosen = new Set([...this.chosen, ...shown.map(nameOf)]); }}>${words.say('Choose all {n}', { n: shown.length })}</button>

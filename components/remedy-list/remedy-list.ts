@@ -11,12 +11,13 @@ import { whenIdle } from '../look/when-idle.ts';
 const LATEST_MILLISECONDS = 500;
 
 /** What was tried already, as long as nothing changes, in whichever list: by the name of the finding. */
-const tried = new WeakMap<LoadSchedule, { readonly revision: number; readonly known: Map<string, readonly TriedRemedy[]> }>();
+const tried = new WeakMap<LoadSchedule, { readonly revision: number; readonly known: Known }>();
+type Known = Map<string, readonly TriedRemedy[]>;
 
-function knownOf(schedule: LoadSchedule, revision: number): Map<string, readonly TriedRemedy[]> {
+function knownOf(schedule: LoadSchedule, revision: number): Known {
   const before = tried.get(schedule);
   if (before?.revision === revision) return before.known;
-  const known = new Map<string, readonly TriedRemedy[]>();
+  const known: Known = new Map();
   tried.set(schedule, { revision, known });
   return known;
 }

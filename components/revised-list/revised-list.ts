@@ -1,6 +1,6 @@
 import { nothing, type TemplateResult } from 'lit';
 import {
-  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type ListRevision,
+  askedRows, countOutcomes, reviseSchedule, revisionChanges, revisionLabel, withAsked, type ListRevision,
 } from '../../src/exchange/revision/index.ts';
 import { countedList, takeoffChanges, takeoffLabel, type Takeoff } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
@@ -77,12 +77,22 @@ export class RevisedList {
     return this.isOnto && this.#revision!.isAsked;
   }
 
+  /** How many rows of the list may be there already, which a person is to say. */
+  get asked(): number {
+    return this.isOnto ? askedRows(this.#revision!).length : 0;
+  }
+
+  /** What is taken as things stand: lines of rows that are asked about are undecided. */
+  get takeoff(): Takeoff {
+    return this.isOnto ? withAsked(this.#held!.takeoff, this.#revision!) : this.#held!.takeoff;
+  }
+
   /** What is to be chosen beside the lines; nothing where the schedule has no rows of lists. */
   get choices(): TemplateResult | typeof nothing {
     if (this.#revision === undefined || this.#held === undefined) return nothing;
     return revisionChoices({
       revision: this.#revision, chosen: this.#choices, isOnto: this.isOnto, words: this.#held.words,
-      choose: (chosen) => { this.#choose(chosen); },
+      choose: (chosen) => { this.#choose(chosen); }, allNew: () => { this.#allNew(); },
     });
   }
 
@@ -121,6 +131,13 @@ export class RevisedList {
     }
     const revision = this.#revision!;
     return { label: revisionLabel(revision, words), changes: revisionChanges(document, takeoff, revision, words) };
+  }
+
+  #allNew(): void {
+    const { rows } = countedList(this.#held!.takeoff, this.#held!.name);
+    this.#choose({ same: new Map([
+      ...this.#choices.same, ...askedRows(this.#revision!).map(({ place }) => [rowKey(rows[place!]!), null] as const),
+    ]) });
   }
 
   #choose(chosen: Partial<RevisedChoices>): void {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { countOutcomes, type ListRevision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
+import { askedRows, countOutcomes, type ListRevision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
 import { rowCount } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -7,8 +7,8 @@ import type { Words } from '../../src/words/index.ts';
 export interface RevisedChoices extends Pick<RevisionOptions, 'lists' | 'by' | 'gone'> {
   /** The list takes the place of an earlier one, or its rows come behind those that are there. */
   readonly mode?: 'onto' | 'behind';
-  /** What rows of the list are: ids of device rows by a key of the row. */
-  readonly same: ReadonlyMap<string, number>;
+  /** What rows of the list are: ids of device rows by a key of the row, `null` for new ones. */
+  readonly same: ReadonlyMap<string, number | null>;
 }
 
 export interface RevisionChoicesOptions {
@@ -16,6 +16,8 @@ export interface RevisionChoicesOptions {
   readonly chosen: RevisedChoices;
   readonly isOnto: boolean;
   readonly choose: (chosen: Partial<RevisedChoices>) => void;
+  /** All rows that are asked about are new ones. */
+  readonly allNew: () => void;
   readonly words: Words;
 }
 
@@ -27,7 +29,7 @@ export function revisionChoices(options: RevisionChoicesOptions): TemplateResult
     ${pressed(words.say('How the list is taken'), isOnto ? 'onto' : 'behind', {
       onto: words.say('revise it'), behind: words.say('add behind it'),
     }, (mode) => { choose({ mode }); })}
-    ${isOnto ? html`${listChoice(options)}${matchChoice(options)}${goneChoice(options)}
+    ${isOnto ? html`${listChoice(options)}${matchChoice(options)}${askedChoice(options)}${goneChoice(options)}
       <p class="quiet spoken">${summary(revision, words)}</p>`
       : html`<p class="quiet spoken">${words.say('All of the list comes behind the rows that are there, which stay as they are.')}</p>`}
   </section>`;
@@ -61,6 +63,14 @@ function matchChoice({ revision: { by }, choose, words }: RevisionChoicesOptions
   return html`<p class="spoken">${words.say('Refs and places of the list name different rows, as when it was numbered anew.')}</p>
     ${pressed(words.say('What tells rows apart'), by, { ref: words.say('follow refs'), place: words.say('follow places') },
       (chosen) => { choose({ by: chosen }); })}`;
+}
+
+/** Rows that may be there already: each is decided on beside it, or all are new. */
+function askedChoice({ revision, allNew, words }: RevisionChoicesOptions): TemplateResult | typeof nothing {
+  const count = askedRows(revision).length;
+  if (count === 0) return nothing;
+  return html`<p class="spoken"><b>${words.say('{count, plural, one {# row of the list may be one that is there. Say beside it which it is.} other {# rows of the list may be some that are there. Say beside each which it is.}}', { count })}</b>
+    <button type="button" class="bordered" data-do="all-new" @click=${allNew}>${words.say('{count, plural, one {It is new} other {All # are new}}', { count })}</button></p>`;
 }
 
 function goneChoice({ revision, chosen: { gone = 'mark' }, choose, words }: RevisionChoicesOptions): TemplateResult | typeof nothing {

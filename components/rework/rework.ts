@@ -22,7 +22,9 @@ export interface AskedJob {
  */
 export class Rework extends WorkArea implements JobHost {
   static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
-  static override properties: PropertyDeclarations = { asked: { attribute: false }, chosen: { state: true }, all: { state: true } };
+  static override properties: PropertyDeclarations = {
+    asked: { attribute: false }, chosen: { state: true }, all: { state: true },
+  };
 
   declare asked: AskedJob;
   /** The job that is shown. */

@@ -66,6 +66,13 @@ export const styles = css`
     .columns { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
     .column + .column { border-inline-start: 1px solid var(--elv-line); }
   }
+  @container (900px <= inline-size < 1700px) {
+    /* Findings first, and the gauges in sight below them: each scrolls by itself. */
+    :host(:not([folded])) { display: flex; flex-direction: column; overflow: hidden; }
+    .columns { flex: 1; min-block-size: 0; grid-template-rows: fit-content(55%) minmax(0, 1fr); }
+    .column { overflow-y: auto; scrollbar-width: thin; }
+    .column + .column { border-block-start: 1px solid var(--elv-line); }
+  }
   @container (inline-size < 900px) {
     .columns { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
   }

@@ -8,7 +8,7 @@ export const styles = css`
   .small { padding: 0; justify-content: center; }
   .choice {
     field-sizing: content;
-    max-inline-size: 9.5em;
+    max-inline-size: 12em;
     min-block-size: 26px;
     border: 1px solid var(--elv-line);
     border-radius: var(--elv-radius);
@@ -19,8 +19,17 @@ export const styles = css`
   @container (inline-size < 104em) {
     .tools button:not(.small) { padding-inline: 0.45em; }
   }
+  @container (inline-size < 94em) {
+    .tools:not(:lang(en)) .group:first-child .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  }
   @container (inline-size < 74em) {
     .group .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .group:is(.end, .wordy) .word { position: static; inline-size: auto; block-size: auto; clip-path: none; }
+  }
+  @container (inline-size < 900px) {
+    .group.end .word { position: absolute; inline-size: 1px; block-size: 1px; clip-path: inset(50%); }
+  }
+  @container (inline-size < 560px) {
+    .choice { max-inline-size: 8.5em; }
   }
 `;

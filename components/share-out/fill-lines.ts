@@ -13,7 +13,7 @@ export interface FillLine {
   readonly isNew: boolean;
   /** Nodes or amperes up to which it is shared out; `null` when not known. */
   readonly capacity: number | null;
-  /** What its figures are held against: the limit of a branch, whose reserve stands apart; else the capacity. */
+  /** What its figures are held against: the limit of a branch, whose reserve stands apart; else what it may carry. */
   readonly limit: number | null;
   readonly before: number | null;
   /** `null` where what stays is not known. */
@@ -34,8 +34,13 @@ export interface Move {
   readonly to: string;
 }
 
-/** Every branch or supply that carries devices before or after. */
-export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[]): FillLine[] {
+/**
+ * Every branch or supply that carries devices before or after.
+ * @param extension share for extension by which the capacities of the sharing are less than what may be carried.
+ */
+export function fillLines(
+  schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[], extension: number,
+): FillLine[] {
   const { over, fillings, added } = sharing;
   const byTag = new Map(fillings.map((filling) => [filling.tag, filling]));
   const rows = schedule.rows(over).flatMap((row): FillLine[] => {
@@ -47,12 +52,14 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     byTag.delete(tag);
     const capacity = filling === undefined ? capacityOf(over, figure, before) : filling.capacity;
     const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'nodes' : 'demand');
-    const limit = over === 'branches' ? figure('limit') : capacity;
+    const limit = over === 'branches' ? figure('limit')
+      : capacity === null || filling === undefined ? capacity : capacity * (1 + extension);
     return [lineOf(tag, filling?.serves ?? null, false, capacity, limit, before, filling, sign)];
   });
   return [...rows, ...[...byTag.values()].map((filling) => {
     const like = added.find(({ tag }) => tag === filling.tag)?.like ?? -1;
-    const limit = over === 'branches' && like >= 0 ? numeric(schedule.value(over, like, 'limit')) : filling.capacity;
+    const limit = over === 'branches' && like >= 0 ? numeric(schedule.value(over, like, 'limit'))
+      : filling.capacity === null ? null : filling.capacity * (1 + extension);
     return lineOf(filling.tag, filling.serves, true, filling.capacity, limit, 0, filling);
   })];
 

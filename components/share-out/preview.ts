@@ -82,8 +82,11 @@ function fillCells(
     <td class="figure">${sign === '' ? nothing : `${sign}\u00a0`}${text}</td>`;
 }
 
-/** What carries too much of what stays, and what to do about it. */
-export function overNote(lines: readonly FillLine[], words: Words): TemplateResult {
+/**
+ * What carries too much of what stays, and what to do about it.
+ * @param isExtended what is to stay free is for extension, else it is the reserve.
+ */
+export function overNote(lines: readonly FillLine[], isExtended: boolean, words: Words): TemplateResult {
   const beyond = (most: 'capacity' | 'limit') => lines.filter((line) =>
     line[most] !== null && line.after !== null && line.after > line[most] * (1 + ROUNDING));
   const over = beyond('limit');
@@ -91,9 +94,9 @@ export function overNote(lines: readonly FillLine[], words: Words): TemplateResu
   const tags = (some: readonly FillLine[]) => some.map(({ tag }) => tag).join(', ');
   return html`${over.length === 0 ? nothing : html`<p class="over spoken">${markShape('over')} ${words.say(
     '{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', { tags: tags(over) },
-  )}</p>`}${reserved.length === 0 ? nothing : html`<p class="near spoken">${markShape('near')} ${words.say(
-    '{tags}: what stays there reaches into the reserve. Share out what is placed too, to keep it free.', { tags: tags(reserved) },
-  )}</p>`}`;
+  )}</p>`}${reserved.length === 0 ? nothing : html`<p class="near spoken">${markShape('near')} ${isExtended
+    ? words.say('{tags}: what stays there leaves less than the extension asks for. Share out what is placed too, to keep it free.', { tags: tags(reserved) })
+    : words.say('{tags}: what stays there reaches into the reserve. Share out what is placed too, to keep it free.', { tags: tags(reserved) })}</p>`}`;
 }
 
 /** Devices without a place, and why. */

@@ -120,8 +120,8 @@ export class ShareOut extends WorkArea {
 
   #preview(sharing: Sharing): TemplateResult {
     const moves = movesOf(this.schedule, sharing);
-    const lines = fillLines(this.schedule, sharing, moves);
-    return html`<div role="status">${overNote(lines, this.words)}</div>${leftOutList(sharing, this.words)}
+    const lines = fillLines(this.schedule, sharing, moves, this.request.extension);
+    return html`<div role="status">${overNote(lines, this.request.extension > 0, this.words)}</div>${leftOutList(sharing, this.words)}
       ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves, this.words)}`;
   }
 

@@ -39,12 +39,18 @@ export const styles = css`
   @container (560px <= inline-size < 104em) {
     /* All names in one line; the pointer and screen readers tell the numbers. */
     .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    [role='tab'] svg { position: absolute; inset: 3px 1px auto auto; inline-size: 9px; block-size: 9px; }
+    [role='tab']:has(.mark) { padding-inline-end: calc(var(--elv-tab-padding) + 3px); }
+    [role='tab'] .mark { position: absolute; inset: 8px 0 auto auto; inline-size: 8px; block-size: 8px; }
     [aria-selected='true'] .title { font-weight: inherit; }
     .title::after { content: none; }
   }
+  @container (560px <= inline-size < 900px) {
+    /* One line, as rows are what there is little room for; keys and fingers move it. */
+    [role='tablist'] { flex-wrap: nowrap; overflow-x: auto; scrollbar-width: thin; }
+  }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
+    :host(:not([all])) .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .only { display: inline-flex; }
     :host(:not([all])) [aria-selected='false'] { display: none; }
   }

@@ -53,7 +53,7 @@ export class SheetTabs extends LitElement {
     return html`<div class="tabs"><div id="sheets" role="tablist" aria-label=${words.say('Sheets')} @keydown=${this.#onKeydown}>
       ${this.sheets.map((name) => this.#tab(name, marks.get(name)))}
     </div><button type="button" class="more ${empty === 0 ? 'only' : ''}" aria-expanded=${this.all} aria-controls="sheets"
-      title=${words.say('Sheets without rows, {n} of them', { n: empty })} @click=${() => { this.all = !this.all; }}>
+      title=${empty === 0 ? nothing : words.say('Sheets without rows, {n} of them', { n: empty })} @click=${() => { this.all = !this.all; }}>
       ${this.all ? words.say('Fewer sheets') : words.say('More sheets')}</button></div>`;
   }
 

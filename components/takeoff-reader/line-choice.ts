@@ -11,13 +11,16 @@ export interface LineChoiceOptions {
 
 /**
  * The line that is being decided on, why, and what a person can say of it: how many there are, with what it says or
- * proposes as the beginning, or that it does not count. What has no name that is decided on can only be left out.
+ * proposes as the beginning, or that it does not count. What its name means is said first; a total or a title, which
+ * has none, is called what it says.
  */
 export function lineChoice(line: TakeoffLine, { takeoff, decide, words }: LineChoiceOptions): TemplateResult {
   const { key, qty, nameKey, outcome, flag, source, fields, reason } = line;
   const { sheet } = partOf(line, takeoff.parts);
   const said = { line: source.line, text: fields.filter((field) => field !== '').join(', ') };
-  const isNamed = takeoff.names.some((name) => name.key === nameKey && name.state !== 'undecided');
+  const name = takeoff.names.find((each) => each.key === nameKey);
+  const isCountable = name === undefined ? fields.some((text) => /\p{L}/u.test(text))
+    : name.state !== 'undecided' && name.state !== 'left-out';
   const count = (event: Event) => {
     // The focus goes on to what is next, which the same key press must not press.
     event.preventDefault();
@@ -29,7 +32,8 @@ export function lineChoice(line: TakeoffLine, { takeoff, decide, words }: LineCh
   return html`<section class="decide" data-line=${source.line} data-key=${key} aria-labelledby="deciding">
     <h3 id="deciding">${sheet === undefined || takeoff.parts.length < 2 ? words.say('Line {line}: {text}', said) : words.say('Line {line} of {sheet}: {text}', { ...said, sheet })}</h3>
     <p class="spoken">${reason}</p>
-    <span class="choices">${!isNamed ? nothing : html`<label>${words.text(columnOf('devices', 'qty').title)} <input type="number" min="0" step="any" .value=${qty === null ? '' : String(qty)}
+    ${name?.state === 'left-out' ? html`<p class="spoken">${words.say('What “{name}” is has to be said first.', { name: name.texts.join(', ') })}</p>` : nothing}
+    <span class="choices">${!isCountable ? nothing : html`<label>${words.text(columnOf('devices', 'qty').title)} <input type="number" min="0" step="any" .value=${qty === null ? '' : String(qty)}
       aria-label=${words.say('Quantity of line {line}', { line: source.line })}
       @keydown=${(event: KeyboardEvent) => { if (event.key === 'Enter' && !event.ctrlKey) count(event); }}></label>
       <button type="button" class="bordered" data-do="count" @click=${count}>${words.say('Count it')}</button>`}

@@ -28,7 +28,7 @@ const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 /** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
 const NEXT = [
   '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
-  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '.decide-on :is(button, input, select)', 'h2',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-revised=asked] select', '[data-do=take]:enabled', '.decide-on :is(button, input, select)', 'h2',
 ];
 
 /** Lists that are read together, and which of them are. */
@@ -226,9 +226,10 @@ export class TakeoffReader extends WorkArea {
     if (takeoff === undefined) {
       return html`<span class="quiet">${words.say('Nothing is taken before you have seen every line.')}</span>`;
     }
-    const { sums, rows, parts } = takeoff;
+    const { rows, parts } = takeoff;
+    const { asked, takeoff: { sums } } = this.#revised;
     const undecided = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
-    const blocked = undecided.length > 0 || parts.some(({ kind, columns }) => kind === 'list' && missingColumns(columns).length > 0);
+    const blocked = undecided.length > 0 || asked > 0 || parts.some(({ kind, columns }) => kind === 'list' && missingColumns(columns).length > 0);
     const leaveOut =
       () => { this.#decideLines(Object.fromEntries(undecided.map(({ key }) => [key, 'leave-out' as const]))); };
     return html`<span class="sum spoken" role="status">${equationOf(sums, words)}</span>
@@ -238,6 +239,7 @@ export class TakeoffReader extends WorkArea {
       <button type="button" class="primary" data-do="take" ?disabled=${blocked || this.#revised.isAsked || rows.length === 0} @click=${this.#carryOut}
         title=${blocked ? words.say('Decide on what is open first') : words.say('One action, which Undo takes back (Ctrl+Enter)')}>
         ${undecided.length > 0 ? words.say('{count, plural, one {# line} other {# lines}} to decide first', { count: undecided.length })
+          : asked > 0 ? words.say('{count, plural, one {# row} other {# rows}} to decide first', { count: asked })
           : this.#revised.offer ?? words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
   }
 
@@ -262,8 +264,16 @@ export class TakeoffReader extends WorkArea {
   #withoutTypes(): TemplateResult | typeof nothing {
     if (!this.schedule.rows('types').every(isBlank)) return nothing;
     return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type of which only the list says something.')}
-      <button type="button" class="link" data-do="general-types" @click=${async () => { addGeneralTypes(this.schedule, await generalTypes()); }}>${this.words.say('Add general device types')}</button></p>`;
+      <button type="button" class="link" data-do="general-types" @click=${this.#addGeneral}>${this.words.say('Add general device types')}</button></p>`;
   }
+
+  readonly #addGeneral = async (): Promise<void> => {
+    try {
+      addGeneralTypes(this.schedule, await generalTypes());
+    } catch {
+      this.#refuse(this.words.say('General types'), [{ message: this.words.say('This part could not be fetched. Check the connection, then try again.') }]);
+    }
+  };
 
   /** Whether the lines of the list are shown, or what they make of the device rows. */
   #views(): TemplateResult | typeof nothing {

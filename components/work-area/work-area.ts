@@ -46,12 +46,23 @@ export abstract class WorkArea extends LitElement {
     this.dispatchEvent(new CommandEvent('closeWork'));
   };
 
+  /** Presses what carries the job out; what is being typed counts first, as when a person leaves the field. */
+  async #carryOut(): Promise<void> {
+    const { activeElement: field } = this.renderRoot as ShadowRoot;
+    if (field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement) {
+      field.blur();
+      await this.updateComplete;
+      field.focus();
+    }
+    this.renderRoot.querySelector<HTMLElement>('footer .primary')?.click();
+  }
+
   readonly #onKeydown = (event: KeyboardEvent): void => {
     // Decisions move the focus on: a key that is held down must not go through all of them.
     if (event.key === 'Enter' && event.repeat) event.preventDefault();
     else if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
       event.preventDefault();
-      this.renderRoot.querySelector<HTMLElement>('footer .primary')?.click();
+      void this.#carryOut();
     }
     if (event.key !== 'Escape') return;
     event.preventDefault();

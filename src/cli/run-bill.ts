@@ -11,7 +11,7 @@ const HELP: Help = {
   forms: ['INPUT… [--format json|csv|xlsx] [--panel NAME] [--allowance PERCENT] [--since OLD] [--output FILE]'],
   words: {
     INPUT,
-    '--format': 'json (default): items, each with panel, kind, item, quantity, unit and why, part number, price and '
+    '--format': 'json (default): items, each with its key (the same in every bill), panel, kind, item, quantity, unit and why, part number, price and '
       + 'amount where they are entered; the same of all panels; sums. csv: the items by panel. xlsx: by panel and in '
       + 'all; needs --output',
     '--panel NAME': 'only what belongs to this enclosure',

@@ -3,10 +3,12 @@ import {
   sizingCsv, type Placement, type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
+import { takeList } from '../exchange/update/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
 import { command } from './command.ts';
 import { writeText } from './files.ts';
 import { openSchedule } from './open-schedule.ts';
+import { readLists } from './read-lists.ts';
 import { HELP, OPTIONS, readShareOptions } from './share-options.ts';
 
 /** Time for the search; nobody waits at a screen, and most schedules take a small part of it [ms]. */
@@ -20,6 +22,13 @@ export const runShare = command(HELP, OPTIONS, async (given, { out, warn }) => {
   const options = readShareOptions(given);
   const { words } = given;
   const schedule = await openSchedule(options.inputs, warn, words);
+  for (const name of options.types) {
+    for (const list of await readLists(name, 'types', schedule, warn)) {
+      const taken = takeList(schedule, list, name, 'update', { words });
+      for (const note of taken.notes) warn(`${name}: ${note}`);
+      if ('changes' in taken) schedule.act(taken.label, taken.changes);
+    }
+  }
   if (options.sizing !== undefined) {
     const rows = await sizePanel(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
     await writeText(sizingCsv(rows, schedule.words), options.sizing, out);

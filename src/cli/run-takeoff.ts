@@ -1,12 +1,13 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
   equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, takeoffChanges, withOfficeNames,
-  type NameDecision, type Takeoff, type TakeoffOptions, type TakeoffTable,
+  type NameDecision, type Takeoff, type TakeoffDecisions, type TakeoffOptions, type TakeoffTable,
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { command } from './command.ts';
 import { problemLines, writeText } from './files.ts';
+import { decisionsOn, openNames, refuseUntaken } from './named-lines.ts';
 import { openSchedule } from './open-schedule.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal } from './refusal.ts';
@@ -39,14 +40,15 @@ export const runTakeoff = command(HELP, OPTIONS, async (given, { out, warn }) =>
   for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
   const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
   const takeoff = readDecided(list, content, options, words);
-  const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options.same);
+  const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options);
+  const result = taken?.takeoff ?? takeoff;
   if (options.output !== undefined) {
     await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
   }
-  const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
+  const remarks = [...takeoff.notes, ...undecidedOf(result, words), `${equationOf(result.sums, words)}.`];
   for (const remark of remarks) warn(`${list.name}: ${remark}`);
   for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
-  out(jsonOf(takeoff, taken?.printed));
+  out(jsonOf(result, taken?.printed));
   return 0;
 });
 
@@ -56,17 +58,20 @@ async function readTypes(name: string, words: Words, warn: Streams['warn']): Pro
   return content;
 }
 
-/** Names are known once the takeoff has been read, so that decisions on them make it read again. */
+/** Lines and names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand,
+  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings, said }: TakeoffCommand,
   words: Words,
 ): Takeoff {
   const columns = { ...officeColumns(lists), ...own };
-  const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
-  if (meanings.length === 0) return first;
+  const read = (decisions: TakeoffDecisions) =>
+    readOnce(file, { types, columns, words, decisions: withOfficeNames(decisions, lists) });
+  let takeoff = read({});
+  const decided = decisionsOn(takeoff, said);
+  if (said.length > 0) takeoff = read({ lines: decided });
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
-    const keys = nameKeysOf(first, name);
+    const keys = nameKeysOf(takeoff, name);
     if (keys.length === 0) {
       throw new Refusal([`--as ${name}=${type}: no device in ${file.name} is called ${name}. Correct the name.`]);
     }
@@ -77,7 +82,9 @@ function readDecided(
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
+  if (meanings.length > 0) takeoff = read({ names, lines: decided });
+  refuseUntaken(takeoff, said);
+  return takeoff;
 }
 
 function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeoff {
@@ -96,9 +103,8 @@ function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeo
     + `Say which it is, as in --column ${field}=${(first.columns.find((column) => column.field === undefined) ?? first.columns.at(-1)!).index + 1}.`));
 }
 
-function undecidedOf({ lines }: Takeoff, words: Words): string[] {
-  const undecided = [...new Set(lines.filter(({ outcome }) => outcome === 'undecided').map(({ source: { sheet, line } }) =>
-    sheet === undefined ? String(line) : `${sheet} ${line}`))];
+function undecidedOf(takeoff: Takeoff, words: Words): string[] {
+  const undecided = openNames(takeoff);
   const [named, count] = [undecided.slice(0, MOST_NAMED).join(', '), undecided.length - MOST_NAMED];
   if (named === '') return [];
   return [count > 0 ? words.say(
@@ -119,7 +125,7 @@ function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content
 }
 
 function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff, more: TakenOnto['printed'] = {}): string {
-  const shown = lines.map(({ line, source, outcome, qty, type, area, flag, proposal, reason }) =>
-    ({ line, source, outcome, qty, type, area, flag, proposal, reason }));
+  const shown = lines.map(({ key, line, source, outcome, qty, type, area, flag, proposal, reason }) =>
+    ({ key, line, source, outcome, qty, type, area, flag, proposal, reason }));
   return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided, ...more }, null, 2)}\n`;
 }

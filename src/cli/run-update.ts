@@ -1,12 +1,12 @@
-import { railVoltages, writeSchedule } from '../exchange/index.ts';
-import { LIST_WAYS, readList, takeList, type ListRows, type ListWay } from '../exchange/update/index.ts';
+import { writeSchedule } from '../exchange/index.ts';
+import { LIST_WAYS, takeList, type ListRows, type ListWay } from '../exchange/update/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
-import type { Words } from '../words/index.ts';
+import { SHEET_NAMES } from '../schedule/index.ts';
 import { command, oneOf, oneOrNone } from './command.ts';
-import { problemLines, readText, writeText } from './files.ts';
+import { writeText } from './files.ts';
 import { hintOf, type Help } from './help-text.ts';
 import { openSchedule, refuseFormulas } from './open-schedule.ts';
+import { readLists } from './read-lists.ts';
 import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
@@ -56,22 +56,6 @@ export const runUpdate = command(HELP, OPTIONS, async ({ values, positionals, wo
   out(`${JSON.stringify({ how, lists: told }, null, 2)}\n`);
   return 0;
 });
-
-async function readLists(
-  name: string, sheet: SheetName | undefined, schedule: LoadSchedule, warn: Streams['warn'],
-): Promise<readonly ListRows[]> {
-  const { words } = schedule;
-  const file = await readText(name, words);
-  const read = readList(file, sheet, railVoltages(schedule.content().sheets.supplies ?? []), words);
-  if (!read.ok) throw new Refusal(problemLines(name, read));
-  for (const note of [...file.notes, ...read.notes]) warn(`${name}: ${note}`);
-  if (read.lists.length === 0) throw new Refusal([`${name}: ${noList(words)}`]);
-  return read.lists;
-}
-
-function noList(words: Words): string {
-  return words.say('It has no rows on the sheets that are taken. Name another file, or the sheet that is meant.');
-}
 
 function take(
   schedule: LoadSchedule, list: ListRows, name: string, how: ListWay, replacesFormulas: boolean, warn: Streams['warn'],

@@ -1,17 +1,21 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type ListRevision, type RevisionOptions,
+  askedRows, countOutcomes, reviseSchedule, revisionChanges, revisionLabel, withAsked, type ListRevision,
+  type RevisionOptions,
 } from '../exchange/revision/index.ts';
 import { countedList, type Takeoff } from '../exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
+import { namedLines } from './named-lines.ts';
 import { Refusal } from './refusal.ts';
-import { UNLISTED, type TakeoffCommand } from './takeoff-options.ts';
+import { ALL, UNLISTED, type TakeoffCommand } from './takeoff-options.ts';
 
 /** How many rows that may be others are named. */
 const MOST_NAMED = 20;
 
 /** A schedule with a list taken onto it. */
 export interface TakenOnto {
+  /** What is taken: lines of rows that are asked about are undecided. */
+  readonly takeoff: Takeoff;
   /** The schedule as a file. */
   readonly text: string;
   /** What became of its device rows, for programs. */
@@ -25,18 +29,27 @@ export interface TakenOnto {
  * @throws Refusal where the list may be a revision of several, or of one that the schedule does not name.
  */
 export function takeOnto(
-  schedule: LoadSchedule, takeoff: Takeoff, options: TakeoffCommand['revision'], said: TakeoffCommand['same'],
+  schedule: LoadSchedule, takeoff: Takeoff, options: TakeoffCommand['revision'], said: Pick<TakeoffCommand, 'same' | 'fresh'>,
 ): TakenOnto {
   const { words } = schedule;
-  const same = new Map(said.map((pair) => sameOf(pair, schedule, takeoff)));
-  const revision = reviseSchedule(schedule, countedList(takeoff), { ...options, same, words });
+  const same = new Map<number, number | null>();
+  for (const pair of said.same) decide(same, `--is ${pair.join('=')}`, ...sameOf(pair, schedule, takeoff));
+  for (const line of said.fresh) if (line !== ALL) decide(same, `--new ${line}`, rowOf(line, takeoff, `--new ${line}`), null);
+  const list = countedList(takeoff);
+  const hold = () => reviseSchedule(schedule, list, { ...options, same, words });
+  let revision = hold();
+  if (said.fresh.includes(ALL) && askedRows(revision).length > 0) {
+    for (const { place } of askedRows(revision)) same.set(place!, null);
+    revision = hold();
+  }
   refuseLists(revision, options);
   const remarks = [...remarksOn(revision, schedule, takeoff), `${revisionLabel(revision, words)}.`];
   schedule.act(revisionLabel(revision, words), revisionChanges(schedule.document, takeoff, revision, words));
   return {
+    takeoff: withAsked(takeoff, revision),
     text: writeSchedule(schedule.content(), { pretty: true }),
     printed: {
-      ...countOutcomes(revision), fresh: revision.fresh,
+      ...countOutcomes(revision), asked: askedRows(revision).length, fresh: revision.fresh,
       lists: revision.lists.map(({ name, rows, matched, isRevised }) => ({ name, rows, matched, revised: isRevised })),
       rows: revision.rows.map(({ outcome, ref, area, type, before, after, reason }) =>
         ({ outcome, ref, area, type, before, after, reason })),
@@ -64,33 +77,44 @@ function nameOf(list: string): string {
   return list === '' ? UNLISTED : list;
 }
 
+/** The place of the row of the list that a line counts in. */
+function rowOf(line: string, takeoff: Takeoff, given: string): number {
+  const [place, ...others] = new Set(namedLines(takeoff, line, given).flatMap(({ row }) => row ?? []));
+  if (place !== undefined && others.length === 0) return place;
+  throw new Refusal([`${given}: ${place === undefined ? 'no device is taken of this line' : 'several rows are counted on this line'}. `
+    + 'Give a line that is taken, or one count of it (file!sheet!line/column).']);
+}
+
+function decide(same: Map<number, number | null>, given: string, place: number, id: number | null): void {
+  if (same.has(place)) throw new Refusal([`${given}: this row of the list is decided on already. Leave one of the options out.`]);
+  same.set(place, id);
+}
+
 /** A row of the list, by its place, and the id of the device row that a person says it is. */
 function sameOf(
-  [line, row]: readonly [string, string], { document }: LoadSchedule, { lines }: Takeoff,
+  [line, row]: readonly [string, string], { document }: LoadSchedule, takeoff: Takeoff,
 ): [number, number] {
-  const places = new Set(lines.filter((each) => each.key === line || String(each.line) === line)
-    .flatMap((each) => each.row ?? []));
-  const [place, ...others] = places;
-  if (place === undefined || others.length > 0) {
-    throw new Refusal([`--is ${line}=${row}: ${place === undefined ? `no device is taken of a line ${line}` : `there are several lines ${line}`}. `
-      + 'Give the number of a line that is taken, or its key (file!sheet!line/column) where several have it.']);
-  }
+  const given = `--is ${line}=${row}`;
+  const place = rowOf(line, takeoff, given);
   const devices = document.rows('devices');
   const [found, ...more] = row.startsWith('#') ? devices.slice(Number(row.slice(1)) - 1).slice(0, 1)
     : devices.filter(({ cells }) => cells.ref === row);
   if (found !== undefined && more.length === 0) return [place, found.id];
-  throw new Refusal([`--is ${line}=${row}: ${found === undefined ? 'there is no such device row' : 'several device rows have this ref'}. `
+  throw new Refusal([`${given}: ${found === undefined ? 'there is no such device row' : 'several device rows have this ref'}. `
     + 'Give the ref of one row, or # and its number.']);
 }
 
 function remarksOn({ rows, by }: ListRevision, { words, document }: LoadSchedule, { lines }: Takeoff): string[] {
   const numberOf = (id: number) => `#${document.position('devices', id) + 1}`;
-  const maybe = rows.filter(({ outcome, maybe: ids = [] }) => outcome === 'came' && ids.length > 0)
-    .map(({ type, area, reason, place, maybe: ids = [] }) => [
-      `${[type, area].filter((text) => text !== '').join(', ')}:`, reason,
-      words.say('It comes as a new row. If it is one that is there, --is {line}=ROW says so, ROW being one of {rows}.', {
-        line: lines.find(({ row }) => row === place)!.key, rows: ids.map(numberOf).join(', '),
-      })].filter((text) => text !== '').join(' '));
+  const maybe = rows.filter(({ id, maybe: ids = [] }) => id === null && ids.length > 0)
+    .map(({ outcome, type, area, reason, place, maybe: ids = [] }) => {
+      const told = { line: lines.find(({ row }) => row === place)!.key, rows: ids.map(numberOf).join(', ') };
+      return [
+        `${[type, area].filter((text) => text !== '').join(', ')}:`, reason, outcome === 'asked'
+          ? words.say('Until then it is not in the schedule: --is {line}=ROW says that it is one of the rows {rows}, --new {line} that it is a new one.', told)
+          : words.say('It comes as a new row. If it is one that is there, --is {line}=ROW says so, ROW being one of {rows}.', told),
+      ].filter((text) => text !== '').join(' ');
+    });
   return [
     ...by === undefined ? [] : [by === 'ref'
       ? words.say('Refs and places of the list name different rows. Refs were followed; --match place follows places.')

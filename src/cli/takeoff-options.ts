@@ -3,6 +3,7 @@ import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../ex
 import type { RevisionOptions } from '../exchange/revision/index.ts';
 import { oneOrNone, type Given } from './command.ts';
 import { hintOf, type Help } from './help-text.ts';
+import type { SaidOfLine } from './named-lines.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -17,20 +18,28 @@ export interface TakeoffCommand {
   readonly revision: Pick<RevisionOptions, 'lists' | 'by' | 'gone'>;
   /** Lines of the list and the device rows that they are, as they were given. */
   readonly same: readonly (readonly [line: string, row: string])[];
+  /** Lines of the list that are new rows; `all` for every one that is asked about. */
+  readonly fresh: readonly string[];
   readonly output: string | undefined;
   readonly columns: RememberedColumns;
+  /** What is said of single lines. */
+  readonly said: readonly SaidOfLine[];
   /** Names and the types that they mean; an empty one asks for a new type. */
   readonly meanings: readonly (readonly [name: string, type: string])[];
 }
 
 /** What `--revises` calls the rows for which the schedule names no list. */
 export const UNLISTED = 'unlisted';
+/** What `--new` calls every line that is asked about. */
+export const ALL = 'all';
 
 export const HELP: Help = {
   name: 'takeoff', does: 'Reads a takeoff: says of every line what becomes of it, and writes a schedule.',
   forms: [
-    'FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…',
-    'FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] [--is LINE=ROW]… …',
+    'FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]… '
+      + '[--take LINE]… [--qty LINE=QUANTITY]… [--leave-out LINE]…',
+    'FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] [--is LINE=ROW]… '
+      + '[--new LINE|all]… …',
   ],
   words: {
     FILE: 'the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with fields '
@@ -47,8 +56,15 @@ export const HELP: Help = {
     '--match ref|place': 'what tells rows apart where ref and place disagree; by default refs, unless numbered anew',
     '--is LINE=ROW': 'a line of the list is a device row that it does not name: its number, or its key where there are '
       + 'several lists (file!sheet!line), and the ref of the row or # and its number, as --is 5=#12',
+    '--new LINE|all': 'a line of the list is a new row, though it may be one that is there: until --is or --new says which, '
+      + 'it is undecided and not in the schedule; all: every line that is asked about',
     '--as NAME=TYPE': 'a name means this type, and is remembered as its alias in what is written; with nothing behind '
       + 'the sign it becomes a new type',
+    '--take LINE': 'the line counts, with the quantity that it has or that is proposed; LINE is its number, its key where '
+      + 'there are several lists (file!sheet!line), or the key of one of its counts (file!sheet!line/column)',
+    '--qty LINE=QUANTITY': 'the line counts, with this quantity; so does one that is called a total or a title, whose name '
+      + '--as gives a type',
+    '--leave-out LINE': 'the line does not count',
     '--column FIELD=COLUMN': 'what a column holds, by its heading or its number from 1; FIELD is one of '
       + `${TAKEOFF_FIELDS.join(', ')} or ignore`,
   },
@@ -58,7 +74,7 @@ export const HELP: Help = {
     'Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands (source), why '
       + 'a person is asked (flag: hidden, struck, superseded, sum, matrix, proposal) and the quantity that is proposed, with the '
       + 'sums of the quantities; a line with several counts stands once for each. With --onto also how many device rows '
-      + 'came, changed, went and are kept, and each of them with its quantity before and after.',
+      + 'came, changed, went and are kept, how many rows of the list are asked about (undecided, too), and each of them with its quantity before and after.',
   ],
   caution: 'Counts and draws are to be checked before anything is bought or wired.',
 };
@@ -71,7 +87,11 @@ export const OPTIONS = {
   revises: { type: 'string', multiple: true },
   match: { type: 'string' },
   is: { type: 'string', multiple: true },
+  new: { type: 'string', multiple: true },
   as: { type: 'string', multiple: true },
+  take: { type: 'string', multiple: true },
+  qty: { type: 'string', multiple: true },
+  'leave-out': { type: 'string', multiple: true },
   column: { type: 'string', multiple: true },
 } as const;
 
@@ -84,7 +104,7 @@ export function readTakeoffOptions({ values, positionals }: Given<typeof OPTIONS
   if (values.onto !== undefined && values.types !== undefined) {
     throw new Refusal([`--types ${values.types}: names are looked up among the types of the schedule of --onto. Leave it out.`]);
   }
-  const lone = (['gone', 'revises', 'match', 'is'] as const).find((option) => values[option] !== undefined);
+  const lone = (['gone', 'revises', 'match', 'is', 'new'] as const).find((option) => values[option] !== undefined);
   if (lone !== undefined && values.onto === undefined) {
     throw new Refusal([`--${lone} goes with --onto. Name the schedule onto which the takeoff is taken, or leave it out.`]);
   }
@@ -100,6 +120,12 @@ export function readTakeoffOptions({ values, positionals }: Given<typeof OPTIONS
     },
     same: (values.is ?? []).map((text) => pairOf(text, '--is', 'LINE=ROW')),
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
+    fresh: values.new ?? [],
+    said: [
+      ...(values.take ?? []).map((line): SaidOfLine => ({ given: `--take ${line}`, line, decision: 'take' })),
+      ...(values.qty ?? []).map(quantityOf),
+      ...(values['leave-out'] ?? []).map((line): SaidOfLine => ({ given: `--leave-out ${line}`, line, decision: 'leave-out' })),
+    ],
     meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
   };
 }
@@ -109,6 +135,13 @@ function columnOf(text: string): [column: string, field: TakeoffField | 'ignore'
   const field = name === 'ignore' ? name : TAKEOFF_FIELDS.find((each) => each === name);
   if (field !== undefined && column !== '') return [column, field];
   throw new Refusal([`--column ${text}: give one of ${TAKEOFF_FIELDS.join(', ')} or ignore, then = and a column.`]);
+}
+
+function quantityOf(text: string): SaidOfLine {
+  const [line, quantity] = pairOf(text, '--qty', 'LINE=QUANTITY');
+  const qty = quantity === '' ? NaN : Number(quantity);
+  if (qty >= 0 && qty < Infinity) return { given: `--qty ${text}`, line, decision: { qty } };
+  throw new Refusal([`--qty ${text}: ${quantity} is no quantity. Give a number from 0 on, as in --qty ${line}=4.`]);
 }
 
 function pairOf(text: string, option: string, form: string): [string, string] {

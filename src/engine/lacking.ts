@@ -6,8 +6,8 @@ import type { Workbook } from './workbook.ts';
 export type CellPlace = readonly [sheet: SheetName, id: number, key: string];
 
 /**
- * The cell that is to be filled in for a figure to be known as a whole, the first of several: through rules, references,
- * totals and solutions down to what a person enters.
+ * The cell that is to be filled in for a figure to be known as a whole, the first of several: through rules,
+ * references, totals and solutions down to what a person enters.
  *
  * @returns one that may be left empty only where no other is; `undefined` where nothing is lacking
  */
@@ -56,7 +56,8 @@ export function lackingBehind(document: ScheduleDocument, book: Workbook, place:
     for (const { gives, of, from, by, each } of SCHEMA[sheet].solutions ?? []) {
       if (!gives.includes(key)) continue;
       yield* args(of.map((path) => argument(sheet, path)), sheet, id);
-      for (const member of book.members(from, by, id)) yield* args(each.map((path) => argument(from, path)), from, member);
+      const ofEach = each.map((path) => argument(from, path));
+      for (const member of book.members(from, by, id)) yield* args(ofEach, from, member);
     }
   }
 }

@@ -80,8 +80,8 @@ interface Question {
   readonly isPartial: boolean;
   /** What more of the same would load, as far as it has a status. */
   readonly places: readonly Place[];
-  /** What else to say, as a message. */
-  readonly remark?: string;
+  /** What else to say, as messages. */
+  readonly remarks: readonly string[];
 }
 
 /**
@@ -135,14 +135,14 @@ function ofOutput(book: Workbook, id: number): Question {
       taken: book.number('supplies', rail, 'demand'), each,
     }], isPartial: false, places: [['outputs', id], ['modules', module], ['feeds', feed], ['supplies', rail]],
     target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
-    ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not taken into account.') }),
+    remarks: isKnown(making) ? [] : [message('Its inrush is not known and not taken into account.')],
   };
 }
 
 function ofModule(book: Workbook, id: number): Question {
   const own = (key: string) => book.number('modules', id, key);
   const taken = { before: message('until all are used'), most: own('outputs'), taken: own('used'), each: 1 };
-  return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false, places: [['modules', id]] };
+  return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false, places: [['modules', id]], remarks: [] };
 }
 
 /** What one device of a type takes of a rail [A]. */
@@ -283,14 +283,20 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
   return {
     type: typeName(document, typeId), limits: supplyLimits(book, id, draw, NO_MORE),
     target: supplyTarget(book, id, -1, draw, NO_MORE),
-    isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]], ...warmthRemark(book, id),
+    isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]],
+    remarks: [...warmthRemark(book, id), ...cableRemark(book, typeId)],
   };
 }
 
 /** What is said of a supply in an enclosure. */
-const warmthRemark = (book: Workbook, supply: number): Pick<Question, 'remark'> =>
+const warmthRemark = (book: Workbook, supply: number): readonly string[] =>
   book.target('supplies', supply, 'enclosure') < 0
-    ? {} : { remark: message('That more load makes its enclosure warmer is not taken into account.') };
+    ? [] : [message('That more load makes its enclosure warmer is not taken into account.')];
+
+/** What is said where it is not known on which run they are to be. */
+const cableRemark = (book: Workbook, typeId: number): readonly string[] =>
+  book.value('types', typeId, 'load') !== 'power'
+    ? [] : [message('What they draw more as the voltage falls along a cable is not taken into account.')];
 
 /** More of a type on a run, at one place or at its far end, with all that the run hangs on. */
 function ofRun(
@@ -321,7 +327,7 @@ function ofRun(
     isPartial: !isKnownExtra || book.isPartial('runs', id, 'current') || book.isPartial('supplies', rail, 'demand')
       || ways.some((way) => way >= 0 && book.isPartial('ways', way, 'demand')),
     places: [['runs', id], ['supplies', rail], ...ways.map((way): Place => ['ways', way])],
-    remark: AT_END,
+    remarks: [...distance === null ? [AT_END] : [], ...warmthRemark(book, rail)],
   };
 }
 
@@ -338,7 +344,7 @@ function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: n
       supplyTarget(book, rail, id, draw, NO_MORE, message('up to the target of its rail'))
     ),
     isPartial: book.isPartial('ways', id, 'demand') || book.isPartial('supplies', rail, 'demand'),
-    places: [['ways', id], ['supplies', rail]],
+    places: [['ways', id], ['supplies', rail]], remarks: [...warmthRemark(book, rail), ...cableRemark(book, typeId)],
   };
 }
 
@@ -351,6 +357,7 @@ function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId
     type: typeName(document, typeId), limits: [limit, bus],
     target: aim({ ...limit, before, most: free + limit.taken }, { ...bus, before, most: bus.most * (1 - reserve) }),
     isPartial: book.isPartial('branches', id, 'nodes') || (isKnown(bus) && book.isPartial('branches', id, 'busDemand')), places: [['branches', id]],
+    remarks: [],
   };
 }
 
@@ -380,6 +387,8 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
     limits: [...onRail, ...limits, ...onBranch.flatMap((each) => each.limits)],
     target: aim(target, ...onBranch.map((each) => each.target)),
     isPartial: places.some(({ isPartial }) => isPartial), places: places.flatMap((place) => place.places),
+    // Where it stands on its run is known.
+    remarks: run < 0 ? question.remarks : warmthRemark(book, supply),
   };
 }
 
@@ -420,10 +429,11 @@ const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw, more: More
   withMore({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected }, more);
 
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
-const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit => ({ before, most, taken: connected, each: 0 });
+const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit =>
+  ({ before, most, taken: connected, each: 0 });
 
 function answer(question: Question, words: Words, isOver: (question: Question) => boolean): Room | undefined {
-  const { type, said: sentences, limits, target, isPartial, remark } = question;
+  const { type, said: sentences, limits, target, isPartial, remarks } = question;
   const isAsked = isKnown(limits[0]!) && isKnown(target);
   const known = limits.filter(isKnown);
   if (isOver(question) && !(isAsked && roomBelow(tightest(known)) === 0)) {
@@ -440,5 +450,5 @@ function answer(question: Question, words: Words, isOver: (question: Question) =
     type: type ?? '', count: count ?? 0, within: withinTarget ?? 0,
     before: words.say(limit.before), target: words.say(target.before),
   });
-  return { count, withinTarget, sentence: remark === undefined ? sentence : `${sentence} ${words.say(remark)}` };
+  return { count, withinTarget, sentence: [sentence, ...remarks.map((each) => words.say<string>(each))].join(' ') };
 }

@@ -28,7 +28,9 @@ const CIRCUIT = SOLUTIONS.find(({ sheet, gives }) => sheet === 'runs' && gives.i
  * their load too.
  * @param distance where they are [m]; at the far end where it is `null`
  */
-export function runWithMore(book: Workbook, id: number, typeId: number, added: Added, distance: CellValue): RunWithMore {
+export function runWithMore(
+  book: Workbook, id: number, typeId: number, added: Added, distance: CellValue,
+): RunWithMore {
   const read = (sheet: 'runs' | 'devices', at: number) => (arg: Argument): CellValue => {
     const target = arg.by === undefined ? at : book.target(sheet, at, arg.by);
     return target < 0 ? null : book.value(arg.sheet, target, arg.key);

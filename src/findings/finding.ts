@@ -12,11 +12,12 @@ export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
 /** How rows stand, worst first: by their status, or that a person accepts all that counts against it. */
 export const STANDINGS = ['over', 'near', 'incomplete', 'accepted', 'ok'] as const;
+/** How one row stands. */
 export type Standing = (typeof STANDINGS)[number];
 
 /**
- * A row that stands otherwise than before an action, `null` for one that is not there, is blank, or has no limits. Of one
- * that came `from` is how a row within limits stands.
+ * A row that stands otherwise than before an action, `null` for one that is not there, is blank, or has no limits. Of
+ * one that came `from` is how a row within limits stands.
  */
 export interface StatusMove {
   readonly sheet: SheetName;

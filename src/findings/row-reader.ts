@@ -63,9 +63,11 @@ export class RowReader {
   /**
    * @param check place of the check among those of the sheet.
    * @param speaks whether sentences are wanted; without them they are empty.
+   * @param tried numbers of its rows that count in the place of their own, by key.
    */
   constructor(
-    sheet: SheetName, check: number, source: ReaderSource, speaks: boolean, tried: Readonly<Record<string, number>> = {},
+    sheet: SheetName, check: number, source: ReaderSource, speaks: boolean,
+    tried: Readonly<Record<string, number>> = {},
   ) {
     this.sheet = sheet;
     this.words = source.words;
@@ -196,7 +198,8 @@ export class RowReader {
     const value = this.valueOf(reference, key);
     if (typeof value === 'number') return value;
     const target = this.target(reference);
-    this.#lacking.set(reference, target < 0 ? [this.sheet, this.#row.id, reference] : [this.#sheetOf(reference), target, key]);
+    this.#lacking.set(reference,
+      target < 0 ? [this.sheet, this.#row.id, reference] : [this.#sheetOf(reference), target, key]);
     return null;
   }
 

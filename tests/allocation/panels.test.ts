@@ -132,6 +132,72 @@ describe('a panel is a boundary', () => {
   });
 });
 
+test('what decides the number is said of each panel: the sum, what stays together, target, fuse, extension', async () => {
+  const said = async (sheets: Parameters<typeof scheduleOf>[0], request: ShareRequest) => {
+    const { over, limits } = await shareOut(readSharing(scheduleOf(sheets), request));
+    return limits.map((limit) => limitSentence(over, limit, ENGLISH)).sort();
+  };
+  const gate = { type: 'Gate', nodes: 6 };
+  const branches: Cells[] = [{ branch: 'B1', limit: 10, enclosure: 'P1' }, { branch: 'B2', limit: 10, reserve: 0.2, enclosure: 'P2' }];
+  // P1: 3 × 6 = 18 nodes need 2 branches by their sum, and 3 since no two gates go on one; P2: 14 of 8 each.
+  expect(await said({
+    types: [sensor, gate], branches,
+    devices: [{ type: 'Gate', qty: 3, branch: 'B1' }, { type: 'Sensor', qty: 14, branch: 'B2' }],
+  }, { over: 'branches' })).toEqual([
+    'P1: 18 nodes on 3 branches. The sum alone would need 2; what stays together or where it is sets the number. A branch carries up to its limit.',
+    'P2: 14 nodes on 2 branches. The sum sets the number. A branch carries up to its limit less its reserve.',
+  ]);
+  // 30 × 0.1 A: 4 A of P1 (80 % of 5 A), less a fifth to grow 3.33 A; the fuse of P2 bears 2 A.
+  const supplies: Cells[] = [
+    { rail: 'C1', purpose: 'control', rated: 5, enclosure: 'P1' }, { rail: 'C2', purpose: 'control', rated: 5, fuse: 2, target: 1, enclosure: 'P2' },
+  ];
+  const devices = [{ type: 'Sensor', qty: 30, rail: 'C1' }, { type: 'Sensor', qty: 30, rail: 'C2' }];
+  expect(await said({ types: [sensor], supplies, devices }, { over: 'supplies' })).toEqual([
+    'P1, control, 24 V: 3 A on 1 supply. The sum sets the number. A supply carries up to the target of its usable current.',
+    'P2, control, 24 V: 3 A on 2 supplies. The sum sets the number. A supply carries up to its fuse.',
+  ]);
+  expect((await said({ types: [sensor], supplies, devices }, { over: 'supplies', extension: 0.2 })).join(' '))
+    .toContain('Each carries so much less that what is there may grow by the extension.');
+});
+
+/** The least number of bins for some sizes: every way to put one after another into bins, or into a new one. */
+function leastBins(sizes: readonly number[], capacity: number): number {
+  let least = sizes.length;
+  const place = (index: number, bins: readonly number[]): void => {
+    if (bins.length >= least && index < sizes.length) return;
+    const size = sizes[index];
+    if (size === undefined) {
+      least = Math.min(least, bins.length);
+      return;
+    }
+    bins.forEach((filled, at) => {
+      if (filled + size <= capacity) place(index + 1, bins.map((each, other) => other === at ? each + size : each));
+    });
+    place(index + 1, [...bins, size]);
+  };
+  place(0, []);
+  return least;
+}
+
+test('the proof of the least number holds panel by panel: an exact search of each finds no fewer', async () => {
+  const sizes = fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 });
+  await fc.assert(fc.asyncProperty(sizes, sizes, async (first, second) => {
+    const panels = [{ name: 'P1', nodes: first, limit: 8 }, { name: 'P2', nodes: second, limit: 11 }];
+    const schedule = scheduleOf({
+      enclosures: panels.map(({ name }) => ({ enclosure: name })),
+      types: [1, 2, 3, 4, 5, 6, 7].map((nodes) => ({ type: `T${nodes}`, nodes })),
+      branches: panels.map(({ name, limit }) => ({ branch: `${name}-B1`, limit, enclosure: name })),
+      devices: panels.flatMap(({ name, nodes }) => nodes.map((size) => ({ type: `T${size}`, qty: 1, branch: `${name}-B1` }))),
+    });
+    const sharing = await shareOut(readSharing(schedule, { over: 'branches' }));
+    expect(sharing.proven).toBe(true);
+    const least = panels.map(({ name, nodes, limit }) => [name, leastBins(nodes, limit)]);
+    expect(sharing.limits.map(({ panel, used }) => [panel, used])).toEqual(least);
+    expect(sharing.limits.map(({ panel, lowerBound }) => [panel, lowerBound])).toEqual(least);
+    schedule.dispose();
+  }), { numRuns: 60 });
+});
+
 describe('whatever the schedule', () => {
   const panel = fc.constantFrom(undefined, 'P1', 'P1', 'P2', 'P2', 'P3');
   const place = fc.constantFrom(undefined, '0', '1', '2', '3');

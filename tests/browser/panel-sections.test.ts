@@ -46,9 +46,9 @@ const lines = (element: Element, title: string) => [...section(element, title).q
 test('runs are listed the worst first, with the voltage at their end against what devices need', async () => {
   const element = await mountElement({ content: wired() });
   expect(lines(element, 'Runs')).toEqual([
-    ['R2', 'over limit', '20.00 V, needs 21.0 V; drop 16.7 % of 5 %'],
+    ['R2', 'over limit', '20.00 V, needs 21.00 V; drop 16.7 % of 5 %'],
     ['R3', 'incomplete', 'end voltage unknown, need unknown'],
-    ['R1', 'within limits', '23.00 V, needs 21.0 V; drop 4.2 % of 5 %'],
+    ['R1', 'within limits', '23.00 V, needs 21.00 V; drop 4.2 % of 5 %'],
   ]);
   const [over, , fine] = [...section(element, 'Runs').querySelectorAll('.bar')];
   const share = (bar: Element, name: string) => {

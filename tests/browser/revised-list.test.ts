@@ -57,6 +57,10 @@ test('a row is said to be another that moved, and a list may come behind all tha
   await openWork(element, 'takeoff');
   paste(element, 'Device\tRoom\tQty\nRouter\tHall\t3\nSensor\tFoyer\t2\nSensor\tBar\t4');
   await expect.poll(() => part(element, '[data-choose=same]')).not.toBeNull();
+  // It waits until somebody says which it is: new, or the one that is in the hall.
+  expect([textOf(element, '[data-do=take]'), part(element, '[data-do=take]')!.matches(':disabled')]).toEqual(['1 row to decide first', true]);
+  await press(element, '[data-do=all-new]');
+  await expect.poll(() => textOf(element, '[data-do=take]')).toBe('Take it onto the schedule: 1 came, 0 changed, 1 went');
   const choice = part(element, '[data-choose=same]') as HTMLSelectElement;
   await userEvent.selectOptions(choice, 'the row E2, Hall, 2');
   await expect.poll(() => textOf(element, '[data-do=take]')).toBe('Take it onto the schedule: 0 came, 1 changed, 0 went');

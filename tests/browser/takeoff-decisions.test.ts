@@ -39,10 +39,14 @@ test('every line can be overruled, and the quantities balance whatever is said o
   await press(element, '[data-line="3"] [data-do=change]');
   await press(element, '[data-line="3"] [data-do=leave-out]');
   await expect.poll(() => outcomeOf(element, 3)).toBe('left-out');
-  // A line that was left out counts: none of it, and what is called a total.
-  await count(element, 5, '2');
-  await expect.poll(() => outcomeOf(element, 5)).toBe('taken');
-  await press(element, '[data-line="5"] [data-do=anew]');
+  // A line that was left out counts: none of it, what is called a total, and the headings.
+  for (const line of [5, 4, 1]) {
+    const before = outcomeOf(element, line);
+    await count(element, line, '2');
+    await expect.poll(() => [before, outcomeOf(element, line)]).toEqual(['left-out', 'taken']);
+    if (line === 4) expect(parts(element, '.names [data-state=new]').map((each) => each.dataset.name)).toEqual(['total']);
+    await press(element, `[data-line="${line}"] [data-do=anew]`);
+  }
   await expect.poll(() => outcomeOf(element, 5)).toBe('left-out');
   await press(element, '[data-line="3"] [data-do=anew]');
   await expect.poll(() => outcomeOf(element, 3)).toBe('taken');

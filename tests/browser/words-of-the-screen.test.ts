@@ -238,8 +238,8 @@ describe('what is on the screen is said through the words of the element', () =>
     ];
     const element = await mountPseudo({ ...sample(), sheets: { ...sample().sheets, devices } });
     await openWork(element, 'takeoff');
-    // The refs of D1 and D2 are exchanged, the place of D4 is another, D9 is new.
-    paste(element, 'Ref\tArea\tType\tQty\nD1\tQuay\tLamp\t1\nD2\tHall\tLamp\t2\nD3\tPier\tLamp\t4\nD9\tJetty\tLamp\t2');
+    // The refs of D1 and D2 are exchanged, D4 is gone, and what is at the jetty may be it.
+    paste(element, 'Ref\tArea\tType\tQty\nD1\tQuay\tLamp\t1\nD2\tHall\tLamp\t2\nD3\tPier\tLamp\t4\n\tJetty\tLamp\t2');
     const seen = async (selector: string): Promise<void> => {
       await expect.poll(() => part(element, `elv-takeoff-reader ${selector}`)).not.toBeNull();
       await element.updateComplete;
@@ -250,7 +250,12 @@ describe('what is on the screen is said through the words of the element', () =>
     await seen('.lists legend:not(:has(b))');
     await seen('[data-revision=place]');
     part(element, 'elv-takeoff-reader [data-view=rows]')?.click();
-    await seen('[data-choose=same]');
+    await seen('[data-revised=asked] [data-choose=same]');
+    part(element, '[data-rows=asked]')!.click();
+    await seen('[data-rows=asked][aria-pressed=true]');
+    part(element, '[data-do=all-new]')!.click();
+    await seen('[data-rows=differing]');
+    part(element, '[data-rows=differing]')!.click();
     await seen('[data-revised=went]');
     part(element, '[data-revision=delete]')!.click();
     await seen('[data-revision=delete][aria-pressed=true]');

@@ -46,12 +46,12 @@ describe('bill', () => {
     await writeFile(join(folder, 'old.schedule.json'), JSON_OLD);
     const { out } = await run(FILES, '--since', join(folder, 'old.schedule.json'));
     expect((JSON.parse(out) as { changes: unknown }).changes)
-      .toEqual([{ panel: 'P1', kind: 'device', item: 'Sensor', unit: 'pcs', before: 5, after: 3, difference: -2, amount: null }]);
+      .toEqual([{ key: 'device/Sensor', panel: 'P1', kind: 'device', item: 'Sensor', unit: 'pcs', before: 5, after: 3, difference: -2, amount: null }]);
     expect(JSON.parse(out)).toMatchObject({ changesInAll: [{ panel: null, item: 'Sensor', difference: -2 }] });
   });
 
   it('writes CSV, and a workbook to a file', async () => {
-    expect((await run(FILES, '--format', 'csv')).out.split('\r\n')[1]).toMatch(/^P1,Device,Sensor,3,pcs,0077,12\.5,37\.5,/);
+    expect((await run(FILES, '--format', 'csv')).out.split('\r\n')[1]).toMatch(/^P1,device\/Sensor,Device,Sensor,3,pcs,0077,12\.5,37\.5,/);
     const output = join(folder, 'bill.xlsx');
     expect((await run(FILES, '--format', 'xlsx', '--output', output)).code).toBe(0);
     expect((await readFile(output)).subarray(0, 2).toString()).toBe('PK');

@@ -98,6 +98,46 @@ describe('share', () => {
     expect((await run(FILES, '--create')).warnings.join()).toMatch(/^--create makes rows/);
   });
 
+  it('keeps panels apart unless told otherwise, and sizes with equal supplies where asked to', async () => {
+    const files = {
+      'types.csv': 'Type,Purpose,Draw (mA),Nodes\nSensor,control,100,1\nValve,control,2300,1\n',
+      'branches.csv': 'Branch,Limit,Enclosure\nB1,10,P1\nB2,10,P2\n', 'supplies.csv': 'Rail,Purpose,Rated (A)\nC1,control,5\n',
+      'devices.csv': 'Ref,Type,Qty,Branch\nD1,Sensor,14,B1\nD2,Sensor,2,B2\n',
+    };
+    // 14 nodes in branches of 10 are two, 2 are one; taken together 16 are two.
+    expect(JSON.parse((await run(files)).out)).toMatchObject({ used: 3, lowerBound: 3, proven: true, limits: [{ panel: 'P1', used: 2 }, { panel: 'P2', used: 1 }] });
+    expect(JSON.parse((await run(files, '--across-panels')).out)).toMatchObject({ used: 2, lowerBound: 2, proven: true });
+    // 3 × 2.3 A = 6.9 A at 80 % of 2.5 and 10 A; equal units take the larger one for all.
+    const sized = async (...words: string[]) => {
+      const sizing = join(folder, 'equal.csv');
+      const demand = { ...files, 'devices.csv': 'Ref,Type,Qty,Branch\nD1,Valve,3,B1\nD2,Sensor,18,B1\n' };
+      await run(demand, '--ratings', '2.5,10', '--sizing', sizing, ...words);
+      return (await readFile(sizing, 'utf8')).split('\r\n').filter((line) => line.includes('Supply')).map((line) => line.replaceAll('"', '').slice(0, 40));
+    };
+    const [mixed, equal] = [await sized(), await sized('--equal-units')];
+    expect([mixed.length, equal.length]).toEqual([2, 1]);
+  });
+
+  it('takes the types from a list of an office, and sizes with its ratings, modules and ways', async () => {
+    const { 'types.csv': office, ...bare } = FILES;
+    const [list, sizing] = [join(folder, 'office.csv'), join(folder, 'office-sizing.csv')];
+    await writeFile(list, office);
+    await rm(join(folder, 'types.csv'), { force: true });
+    const unknown = await run({ ...bare, 'types.csv': 'Type\nSensor\n' });
+    expect(JSON.parse(unknown.out)).toMatchObject({ placements: [] });
+    const { out } = await run({ ...bare, 'types.csv': 'Type\nSensor\n' }, '--types', list, '--ratings', '6,20', '--way-rating', '3', '--sizing', sizing);
+    // 12 + 3 × 7 = 33 nodes in branches of 20, as where the schedule has the types itself.
+    expect(JSON.parse(out)).toMatchObject({ used: 2, lowerBound: 2, added: ['B2'] });
+    const items = (await readFile(sizing, 'utf8')).split('\r\n').map((line) => line.split('",')[0]!.replace('"', ''));
+    expect(items.filter((item) => /^(?:Supply|Way)/.test(item))).toEqual([
+      'Supply 24 V, lighting, 6 A', 'Way 24 V, lighting, electronic, 3 A', 'Supply 24 V, control, 6 A', 'Way 24 V, control, electronic, 3 A',
+    ]);
+    for (const [words, says] of [
+      [['--types', join(folder, 'none.csv')], /^none\.csv: there is no such file/], [['--ratings', '2.5,none'], /^--ratings 2\.5,none is not understood/],
+      [['--way-rating', '2,4'], /^--way-rating 2,4 .*Give a number/], [['--module-outputs', '1.5'], /Give whole numbers/],
+    ] as const) expect(await run(FILES, ...words)).toMatchObject({ code: 2, out: '', warnings: [expect.stringMatching(says)] });
+  });
+
   it('lets devices keep their branch where asked to', async () => {
     const files = { ...FILES, 'devices.csv': 'Ref,Type,Qty,Branch\nD1,Sensor,12,B1\nD2,Sensor,9,\n' };
     const { out } = await run(files, '--keep');

@@ -31,6 +31,13 @@ const FILES = {
   'accepted.schedule.json': JSON.stringify({
     format: 'elv-load-schedule', version: 2, accepted: ACCEPTED, sheets: { supplies: [{ rail: 'R1' }, { rail: 'R2' }] },
   }),
+  'panels.schedule.json': JSON.stringify({
+    format: 'elv-load-schedule', version: 2, details: {}, sheets: {
+      enclosures: [{ enclosure: 'P1' }, { enclosure: 'P2' }], feeds: [{ feed: 'F1', rated: 10, enclosure: 'P1' }],
+      supplies: [{ rail: 'R1', rated: 10, enclosure: 'P1' }, { rail: 'R2', rated: 1, enclosure: 'P2' }],
+      devices: [{ ref: 'D1', qty: 3, unitDraw: 500, rail: 'R1' }, { ref: 'D2', qty: 4, unitDraw: 500, rail: 'R2' }],
+    },
+  }),
   // AWG 24 carries 2 A (NFPA 79), and nothing opens it.
   'thin.schedule.json': JSON.stringify({
     format: 'elv-load-schedule', version: 2, sheets: {
@@ -102,6 +109,20 @@ describe('table', () => {
       },
       { rule: 'branch-limit-missing', severity: 'incomplete', sheet: 'branches', row: 2, tag: 'B2', key: 'limit' },
     ]);
+  });
+
+  it('writes one panel alone, and judges it alone', async () => {
+    const [one, other] = [await json('panels.schedule.json', '--panel', 'P1'), await json('panels.schedule.json', '--panel', 'P2')];
+    expect([one, other].map(({ sheets }) => ['devices', 'supplies', 'feeds', 'enclosures'].map((sheet) => sheets[sheet]!.length)))
+      .toEqual([[1, 1, 1, 1], [1, 1, 0, 1]]);
+    // 4 × 0.5 A of 1 A are over in P2; figures are those of the whole schedule.
+    expect([one, other].map(({ sheets }) => [sheets.supplies![0]!.rail, sheets.supplies![0]!.connected])).toEqual([['R1', 1.5], ['R2', 2]]);
+    const checks = await Promise.all(['P1', 'P2'].map((panel) => run('panels.schedule.json', '--panel', panel, '--check')));
+    expect(checks.map(({ code }) => code)).toEqual([0, 1]);
+    expect((await run('panels.schedule.json', '--panel', 'P2', '--sheet', 'devices', '--format', 'csv')).out).toMatch(/D2/);
+    expect((await run('panels.schedule.json', '--panel', 'P2', '--sheet', 'devices', '--format', 'csv')).out).not.toMatch(/D1/);
+    expect((await run('panels.schedule.json', '--panel', 'P1', '--format', 'html')).out).not.toMatch(/>D2</);
+    expect(await run('panels.schedule.json', '--panel', 'P9')).toMatchObject({ code: 2, warnings: ['--panel P9 is not known. Give one of P1, P2.'] });
   });
 
   it('gives every key of every sheet, with defaults filled in', async () => {

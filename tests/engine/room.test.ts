@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { roomFor } from '../../src/explanations.ts';
 import type { Cells, SheetName } from '../../src/schedule/index.ts';
-import { idAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import { panelSheets, somePanel, type Panel } from './random-panel.ts';
 
 const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
@@ -288,6 +288,44 @@ describe('room for devices of a type, by hand', () => {
       .toMatchObject({ count: 120, withinTarget: 60 });
     expect([60, 61, 120, 121].map((qty) => valueAt(filled(qty), 'ways', 0, 'status')))
       .toEqual(['ok', 'near', 'near', 'over']);
+  });
+});
+
+describe('room on a run counts what is not in proportion, and what others need, by hand', () => {
+  test('converters draw more as the voltage falls: 12 W each over 1 Ω', () => {
+    const place = (qty: number) => scheduleOf({
+      types: [{ type: 'T', power: 12, load: 'power' }], supplies: [{ rail: 'A', rated: 20 }],
+      conductors: [{ conductor: 'c', resistance: 10, maxCurrent: 3.2, baseTemperature: 20 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 3 }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 50, ambient: 20, temperature: 20, maxDrop: 0.9 }],
+      devices: [{ type: 'T', qty, run: 'W' }],
+    });
+    // 60 W: U = (24 + √(24² − 4 × 60)) ÷ 2 = 21.17 V, 2.83 A; 72 W: 20.49 V, 3.51 A of 3 A. At 24 V six would take 3 A.
+    const one = place(1);
+    expect(roomFor(one, 'devices', idAt(one, 'devices'))?.count).toBe(4);
+    expect([5, 6].map((qty) => [valueAt(place(qty), 'runs', 0, 'status'), valueAt(place(qty), 'ways', 0, 'status')]))
+      .toEqual([['ok', 'near'], ['over', 'over']]);
+    const byPlace = (sheet: SheetName) => roomFor(one, sheet, idAt(one, sheet), idAt(one, 'types'))!.sentence;
+    expect(byPlace('runs')).toMatch(/^Capacity left for 4 more .* They are taken to be at the far end of the run\.$/);
+    for (const sheet of ['supplies', 'ways'] as const) {
+      expect(byPlace(sheet)).toMatch(/What they draw more as the voltage falls along a cable is not taken into account\.$/);
+    }
+    // With a way that carries it, what the cable carries is the limit.
+    enter(one, 'ways', 0, { rated: 3.2 });
+    expect(roomFor(one, 'devices', idAt(one, 'devices'))).toMatchObject({ count: 4, sentence: expect.stringContaining('up to what its cable carries') as string });
+  });
+
+  test('another way of the rail still has to act: 7.5 × 1 A of 10 A less what is on the rail', () => {
+    const place = (qty: number) => scheduleOf({
+      types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'A', rated: 10 }],
+      conductors: [{ conductor: 'c', resistance: 1, maxCurrent: 16 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 6 }, { way: 'G', rail: 'A', kind: 'B', rated: 1 }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1 }], devices: [{ type: 'T', qty, run: 'W' }],
+    });
+    const twenty = place(20);
+    const said = 'Capacity left for 40 more of the type T up to the rating of its way, 5 until another way of its rail may not act on a short circuit any more.';
+    expect(roomFor(twenty, 'devices', idAt(twenty, 'devices'))).toEqual({ count: 40, withinTarget: 5, sentence: said });
+    expect([25, 26].map((qty) => valueAt(place(qty), 'ways', 1, 'status'))).toEqual(['ok', 'near']);
   });
 });
 

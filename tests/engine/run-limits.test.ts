@@ -9,7 +9,7 @@ import { someRunSchedule } from './random-runs.ts';
 /** Rules by which a run fails. */
 const FAILURES = new Set([
   'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
-  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act',
+  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act', 'run-temperature-over-conductor',
 ]);
 
 /** Whether a run keeps to its limits, by what is found in it. */
@@ -134,7 +134,8 @@ test('what is said to put a run or a supply right does, or names what else is in
     const messages = schedule.findings.map(({ message }) => message).join('\n');
     schedule.dispose();
     const standsWith = (sheet: 'runs' | 'supplies', cells: Cells, factor = 1) => {
-      const tried = scaled({ ...content, sheets: { ...content.sheets, [sheet]: [{ ...content.sheets[sheet]![0], ...cells }] } }, factor);
+      const rows = [{ ...content.sheets[sheet]![0], ...cells }];
+      const tried = scaled({ ...content, sheets: { ...content.sheets, [sheet]: rows } }, factor);
       const status = tried.value(sheet, tried.rows(sheet)[0]!.id, 'status');
       tried.dispose();
       return status;

@@ -114,6 +114,15 @@ export const WAY_CASES: readonly FindingCase[] = [
     message: 'Way F1 has no rating, so nothing can be said of its loading. Enter it in A.', silent: [WAY({})],
   },
   {
+    rule: 'way-trip-below-kind', sheet: 'ways', sheets: WAY({ kind: 'C', trip: 1 }), severity: 'near', key: 'trip', value: 1, limit: 7,
+    inStatus: true,
+    message: 'Way F1: its trip multiple is entered as 1, and no breaker C trips instantaneously below 7 on direct current: what is too little for it counts as enough. Correct it, or empty it for that of its kind.',
+    silent: [
+      WAY({ kind: 'C', trip: 7 }), WAY({ kind: 'C' }), WAY({ kind: 'B', trip: 4 }), WAY({ kind: 'fast', trip: 1 }),
+      WAY({ kind: null, trip: 1 }),
+    ],
+  },
+  {
     rule: 'way-kind-missing', sheet: 'ways', sheets: WAY({ kind: null }), severity: 'incomplete', key: 'kind',
     value: null, inStatus: true,
     message: 'Way F1 has no kind, so when it acts is not known. Choose it, or enter both its trip multiple and its operating multiple.',

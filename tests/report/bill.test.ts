@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { billCsv, billXlsx, compareBills, makeBill, type BillItem } from '../../src/report/index.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
-import { ENGLISH } from '../../src/words/index.ts';
+import { ENGLISH, loadWords } from '../../src/words/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { billOnPaper } from '../support/independent-bill.ts';
 import { scheduleOf } from '../support/schedules.ts';
@@ -139,14 +139,29 @@ describe('the bill of quantities', () => {
     expect(lamps('inAll', 12.5)).toEqual([[null, 0, 100]]);
   });
 
+  test('each item has a key, the same in every language, by which bills are compared', async () => {
+    const german = new LoadSchedule({ details: {}, sheets: SHEETS }, { words: await loadWords('de') });
+    const [bill, other] = [makeBill(scheduleOf(SHEETS)), makeBill(german)];
+    expect(bill.items.map(({ panel, key }) => [panel, key].join(' '))).toEqual([
+      'P1 device/Lamp', 'P1 supply/24/10', 'P1 way/B/4', 'P1 enclosure/600/400/210', 'P1 conductor/1.5',
+      'P2 device/Lamp', 'P2 supply/24/10', 'P2 module/8', 'P2 enclosure/?', 'P2 conductor/1.5', ' device/?',
+    ]);
+    expect(other.items.map(({ item }) => item)).not.toEqual(bill.items.map(({ item }) => item));
+    expect(compareBills(other, bill)).toEqual([]);
+    german.dispose();
+    // Nor are two names one key because of what parts it.
+    const slashes = makeBill(scheduleOf({ devices: [{ type: 'A/B', qty: 1 }, { type: 'A//B', qty: 1 }] }));
+    expect(slashes.items.map(({ key }) => key).sort()).toEqual(['device/A////B', 'device/A//B']);
+  });
+
   test('as CSV, numbers and texts stand in cells of their own', () => {
     const schedule = scheduleOf({ ...SHEETS, types: [{ type: '=1+1' }], devices: [{ type: '=1+1', qty: 2 }] });
     const csv = billCsv(makeBill(schedule, { allowance: 0 }), undefined, ENGLISH);
     const { data } = Papa.parse<string[]>(csv, { skipEmptyLines: true });
-    expect(data[0]).toEqual(['Panel', 'Item kind', 'Item', 'Quantity', 'Unit', 'Part number', 'Price', 'Amount', 'Why']);
-    expect(data.find((line) => line[1] === 'Cable')!.slice(0, 8)).toEqual(['P1', 'Cable', '1.5', '20.5', 'm', '', '1.2', '24.6']);
-    expect(data.find((line) => line[1] === 'Device')!.slice(0, 4)).toEqual(['', 'Device', "'=1+1", '2']);
-    expect(data.every((line) => line.length === 9)).toBe(true);
+    expect(data[0]).toEqual(['Panel', 'Key', 'Item kind', 'Item', 'Quantity', 'Unit', 'Part number', 'Price', 'Amount', 'Why']);
+    expect(data.find((line) => line[2] === 'Cable')!.slice(0, 9)).toEqual(['P1', 'conductor/1.5', 'Cable', '1.5', '20.5', 'm', '', '1.2', '24.6']);
+    expect(data.find((line) => line[2] === 'Device')!.slice(0, 5)).toEqual(['', 'device/=1+1', 'Device', "'=1+1", '2']);
+    expect(data.every((line) => line.length === 10)).toBe(true);
   });
 
   test('as a workbook, it is read back with numbers, and amounts are formulas', async () => {
@@ -154,10 +169,14 @@ describe('the bill of quantities', () => {
     const bill = makeBill(schedule);
     const bytes = await billXlsx(bill, bill, ENGLISH);
     const sheet = strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!);
-    expect(sheet).toContain('<f>IF(OR(D2=&quot;&quot;,G2=&quot;&quot;),&quot;&quot;,D2*G2)</f><v>69.65</v>');
+    expect(sheet).toContain('<f>IF(OR(E2=&quot;&quot;,H2=&quot;&quot;),&quot;&quot;,E2*H2)</f><v>69.65</v>');
     const opened = openWorkbook(bytes);
     if (!opened.ok) throw new Error('The workbook cannot be read back.');
     expect(opened.sheets).toEqual(['Bill of quantities', 'All panels', 'More and less', 'More and less in all']);
+    const read = await opened.read('Bill of quantities');
+    if (!read.ok) throw new Error('The sheet cannot be read back.');
+    expect(read.rows[0]!.slice(0, 5)).toEqual(['Panel', 'Key', 'Item kind', 'Item', 'Quantity']);
+    expect(read.rows[1]!.slice(0, 9)).toEqual(['P1', 'device/Lamp', 'Device', 'Lamp', 7, 'pcs', '0012', 9.95, 69.65]);
   });
 
   test('every quantity of the demo is that of an independent count', () => {

@@ -117,3 +117,30 @@ test('a sheet of one panel as CSV stands on its own, its formulas too', () => {
   // 5; 5 + 1; 5 + 6; 4 + 5; 6 + 1; 4
   expect(alone.rows('devices').map(({ id }) => alone.value('devices', id, 'qty'))).toEqual([5, 6, 11, 9, 7, 4]);
 });
+
+test('feeds, modules and their outputs belong to the panel that they are mounted in, in filter and load table', () => {
+  const mains = scheduleOf({
+    enclosures: [{ enclosure: 'P1' }, { enclosure: 'P2' }],
+    feeds: [{ feed: 'F1', rated: 10, enclosure: 'P1' }, { feed: 'F2', rated: 16, enclosure: 'P2' }, { feed: 'F3', rated: 6 }],
+    modules: [{ module: 'K1', outputs: 4, enclosure: 'P1' }, { module: 'K2', outputs: 8, enclosure: 'P2' }],
+    outputs: [
+      { output: 'O1', module: 'K1', kind: 'resistive', power: 230, feed: 'F1' }, { output: 'O2', module: 'K2', kind: 'resistive', power: 460, feed: 'F1' },
+      { output: 'O3', kind: 'resistive', power: 690, feed: 'F2' },
+    ],
+  });
+  const tags = (panel: string | null) => (['feeds', 'modules', 'outputs'] as const).map((sheet) =>
+    panelView(mains, panel).rows(sheet).map(({ cells }) => cells.feed ?? cells.module ?? cells.output).join());
+  const outputs = (panel: string | null) => panelView(mains, panel).rows('outputs').map(({ cells }) => cells.output).join();
+  expect([tags('P1').slice(0, 2), outputs('P1')]).toEqual([['F1', 'K1'], 'O1']);
+  expect([tags('P2').slice(0, 2), outputs('P2')]).toEqual([['F2', 'K2'], 'O2']);
+  expect([tags(null).slice(0, 2), outputs(null)]).toEqual([['F3', ''], 'O3']);
+  // F1 carries what is switched in both panels: 230 + 460 W at 230 V; its figure is that of the whole.
+  const [feed] = tableJson(panelView(mains, 'P1')).sheets.feeds!;
+  expect(feed).toMatchObject({ feed: 'F1', connected: 3 });
+  const html = loadTableHtml(buildReport(mains, { generated: '2026-11-30', panel: 'P1' }), {});
+  expect(['F1', 'K1', 'O1'].every((tag) => html.includes(`>${tag}<`))).toBe(true);
+  expect(['F2', 'K2', 'O2', 'F3', 'O3'].some((tag) => html.includes(`>${tag}<`))).toBe(false);
+  const { tables: [table] } = buildReport(mains, { generated: '2026-11-30' }).sections.find(({ name }) => name === 'panels')!;
+  expect(table!.rows.map(({ cells }) => [cells[0]!.text, cells[8]!.text])).toEqual([['P1', '1'], ['P2', '1'], ['In no panel', '1']]);
+  mains.dispose();
+});

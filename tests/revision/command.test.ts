@@ -107,16 +107,27 @@ describe('npm run takeoff -- LIST --onto SCHEDULE', async () => {
     expect(further).toMatchObject({ changed: 0, went: 0, came: 60 });
   });
 
-  it('says which device rows a row that comes may be, and is told that it is one', async () => {
+  it('asks which device row a row of the list is, and is told', async () => {
     const [before, after] = [await file('before.csv', 'Device;Room;Qty\nRouter;Hall;3\nRouter;Bar;2\n'), await file('after.csv', 'Device;Room;Qty\nRouter;Hall;3\nRouter;Lounge;4\n')];
     await runCommand(before, '--output', at('before.json'));
     const { out, warnings } = await runCommand(after, '--onto', at('before.json'));
-    expect(JSON.parse(out)).toMatchObject({ came: 1, went: 1, kept: 1 });
-    expect(warnings.join('\n')).toContain('Router, Lounge: It comes as a new row. If it is one that is there, --is after.csv!3=ROW says so, ROW being one of #2.');
+    // Until that is said, the 4 routers are undecided, and the row that they may be stays.
+    expect(JSON.parse(out)).toMatchObject({
+      read: 7, taken: 3, leftOut: 0, undecided: 4, came: 0, went: 0, kept: 2, asked: 1,
+    });
+    expect(warnings.join('\n')).toContain('are not in the schedule: 3.');
+    expect(warnings.join('\n')).toContain('Router, Lounge: The list no longer has a row of this type elsewhere. Say whether it is one of them or new. '
+      + 'Until then it is not in the schedule: --is after.csv!3=ROW says that it is one of the rows #2, --new after.csv!3 that it is a new one.');
+    for (const fresh of ['3', 'all']) {
+      const { out: said } = await runCommand(after, '--onto', at('before.json'), '--new', fresh);
+      expect(JSON.parse(said)).toMatchObject({ taken: 7, undecided: 0, came: 1, went: 1, kept: 1, asked: 0 });
+    }
+    expect((await runCommand(after, '--onto', at('before.json'), '--new', '3', '--is', '3=#2')).warnings.join())
+      .toMatch(/^--new 3: this row of the list is decided on already/);
     const told = await runCommand(after, '--onto', at('before.json'), '--is', '3=#2', '--output', at('after.json'));
     expect(JSON.parse(told.out)).toMatchObject({ came: 0, changed: 1, went: 0, kept: 1 });
     expect(await devicesIn(at('after.json'))).toMatchObject([{ area: 'Hall', qty: 3 }, { area: 'Lounge', qty: 4 }]);
-    for (const [said, message] of [['9=#2', /no device is taken of a line 9/], ['3=#8', /no such device row/], ['3=E1', /no such device row/]] as const) {
+    for (const [said, message] of [['9=#2', /there is no line 9/], ['1=#2', /no device is taken of this line/], ['3=#8', /no such device row/], ['3=E1', /no such device row/]] as const) {
       const refused = await runCommand(after, '--onto', at('before.json'), '--is', said);
       expect([refused.code, refused.warnings.join()]).toEqual([2, expect.stringMatching(message)]);
     }

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { countOutcomes } from '../../src/exchange/revision/index.ts';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { devicesOf, revise, shortly, total } from './support.ts';
@@ -30,6 +31,15 @@ describe('a list that comes again', () => {
       'E1 Router Hall 3 list.csv: 2 (Router › Hall › E1)', 'E2 Sensor Hall 2 list.csv: 3 (Sensor › Hall › E2)',
       'E3 Sensor Bar 4 list.csv: 4 (Sensor › Bar › E3)',
     ]);
+  });
+
+  it('tells in the explanation of a quantity where it was counted, until a person enters another row', () => {
+    const schedule = counted(A);
+    revise(schedule, `${A}\nE4;Router;Attic;1`, { name: 'revision B.csv' }).take();
+    const said = () => schedule.rows('devices').map(({ id }) => explainCell(schedule, 'devices', id, 'qty')!.source);
+    expect(said().slice(2)).toEqual(['counted in revision B.csv: 4 (Sensor › Bar › E3)', 'counted in revision B.csv: 5 (Router › Attic › E4)']);
+    expect(explainCell(scheduleOf([{ type: 'Router', qty: 2 }]), 'devices', 0, 'qty')!.source).toBe('the person who entered it');
+    expect(explainCell(schedule, 'devices', schedule.rows('devices')[0]!.id, 'diversity')!.source).not.toContain('counted');
   });
 
   it('changes nothing when it is the same', () => {
@@ -124,8 +134,21 @@ describe('rows are the same', () => {
     const renamed = 'Device;Room;Qty\nRouter;Foyer;3\nSensor;Hall;2';
     const [came] = revise(schedule, renamed).rows;
     const { id } = schedule.rows('devices')[0]!;
-    expect(came).toMatchObject({ outcome: 'came', place: 0, maybe: [id] });
-    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. If it is the same, say so, or it counts twice.');
+    expect(came).toMatchObject({ outcome: 'asked', place: 0, maybe: [id] });
+    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. Say whether it is the same.');
+    // Meanwhile the row stays, and what comes is undecided, also when the list is taken so, and taken again.
+    expect(revise(schedule, renamed).sums).toMatchObject({ read: 5, taken: 2, undecided: 3 });
+    expect(outcomes(schedule, renamed)).toEqual(['asked Router Foyer 3', 'kept Sensor Hall 2 2', 'kept Router Hall 3 3']);
+    revise(schedule, renamed, { name: 'B.csv' }).take();
+    const taken = schedule.content();
+    const again = revise(schedule, renamed, { name: 'B.csv' });
+    expect([countOutcomes(again), again.sums.undecided]).toEqual([{ came: 0, changed: 0, went: 0, kept: 2 }, 3]);
+    again.take();
+    expect(schedule.content()).toEqual(taken);
+    schedule.undo();
+    // Said to be new, it comes, and the other one went.
+    expect(outcomes(schedule, renamed, { same: new Map([[0, null]]) }))
+      .toEqual(['came Router Foyer 3', 'kept Sensor Hall 2 2', 'went Router Hall 3']);
     expect(outcomes(schedule, renamed, { same: new Map([[0, id]]) }))
       .toEqual(['changed Router Foyer 3 3', 'kept Sensor Hall 2 2']);
     // What was said can be taken back there.
@@ -198,15 +221,19 @@ describe('what a person calls otherwise', () => {
 describe('what no list has', () => {
   const list = 'Device;Room;Qty\nRouter;Hall;3';
 
-  it('is left alone, and said where it may be counted twice', () => {
+  it('is left alone, and asked about where it may be counted twice', () => {
     const schedule = counted(list);
     schedule.act('by hand', [{ op: 'insert', sheet: 'devices', at: 1, rows: [
       { id: 8, cells: { type: 'Sensor', area: 'Hall', qty: 5 } }, { id: 9, cells: { type: 'Sensor', area: 'Bar', qty: 7 } },
     ] }]);
     const revision = revise(schedule, `${list}\nSensor;Hall;6`);
-    expect(revision.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'came', after: 6, maybe: [8] }]);
-    expect(revision.rows[1]!.reason).toMatch(/it counts twice/);
-    revision.take();
+    expect(revision.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'asked', after: 6, maybe: [8] }]);
+    expect(revision.rows[1]!.reason).toBe('The schedule has a row of this type in this place that no list has. Say whether it is the same.');
+    expect(revision.sums).toMatchObject({ taken: 3, undecided: 6 });
+    const fresh = revise(schedule, `${list}\nSensor;Hall;6`, { same: new Map([[1, null]]) });
+    expect(fresh.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'came', after: 6 }]);
+    expect(revise(schedule, `${list}\nSensor;Hall;6`, { same: new Map([[1, 8]]) }).rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'changed', before: 5, after: 6 }]);
+    fresh.take();
     expect(shortly(schedule, 'type', 'area', 'qty', 'source')).toEqual([
       'Router Hall 3 list.csv: 2 (Router › Hall)', 'Sensor Hall 5 -', 'Sensor Bar 7 -', 'Sensor Hall 6 list.csv: 3 (Sensor › Hall)',
     ]);

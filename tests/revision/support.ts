@@ -1,19 +1,35 @@
-import { reviseSchedule, revisionChanges, type ListRevision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
-import { countedList, readTakeoff, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import {
+  askedRows, reviseSchedule, revisionChanges, withAsked, type ListRevision, type RevisionOptions,
+} from '../../src/exchange/revision/index.ts';
+import { countedList, readTakeoff, type TakeoffSource, type TakeoffSums } from '../../src/exchange/takeoff/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 
+interface ReviseOptions extends RevisionOptions {
+  readonly name?: string;
+  /** Every row that is asked about is said to be new. */
+  readonly allNew?: boolean;
+}
+
+interface Revised extends ListRevision {
+  /** Quantities of the list by what becomes of them. */
+  readonly sums: TakeoffSums;
+  readonly take: () => void;
+}
+
 /** Reads a list and holds it against a schedule; `take` carries it out. */
-export function revise(
-  schedule: LoadSchedule, source: TakeoffSource, options: RevisionOptions & { readonly name?: string } = {},
-): ListRevision & { readonly take: () => void } {
-  const { name = 'list.csv', ...rest } = options;
+export function revise(schedule: LoadSchedule, source: TakeoffSource, options: ReviseOptions = {}): Revised {
+  const { name = 'list.csv', allNew = false, ...rest } = options;
   const tables = typeof source === 'string' ? { file: name, cells: source } : source;
   const takeoff = readTakeoff(tables, { types: schedule.rows('types').map(({ cells }) => cells) });
   if (!takeoff.ok) throw new Error(JSON.stringify(takeoff.problems));
-  const revision = reviseSchedule(schedule, countedList(takeoff), rest);
+  const list = countedList(takeoff);
+  const asked = reviseSchedule(schedule, list, rest);
+  const revision = !allNew ? asked : reviseSchedule(schedule, list, {
+    ...rest, same: new Map([...rest.same ?? [], ...askedRows(asked).map(({ place }) => [place!, null] as const)]),
+  });
   return {
-    ...revision,
+    ...revision, sums: withAsked(takeoff, revision).sums,
     take: () => { schedule.act('revised', revisionChanges(schedule.document, takeoff, revision)); },
   };
 }

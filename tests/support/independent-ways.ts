@@ -88,7 +88,8 @@ export function independentWays({ supplies, ways, runs, devices, types }: WayShe
     const selective = rated === null || typeof way.kind !== 'string' || fuse === null || typeof fuseKind !== 'string'
       ? true : isSelective(fuse, fuseKind, rated, way.kind, available);
     const over = rated !== null && (above(demand, rated) || above(largest, rated));
-    const near = rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
+    const isTripTooLow = trip !== null && above(BREAKERS[String(way.kind)] ?? 0, trip);
+    const near = isTripTooLow || rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
       || (way.kind === 'electronic' && above(start, rated)) || selective === false
       || (available !== null && trip !== null && above(trip * rated, available)));
     // A fuse of unknown kind may well be of the kind of the way.

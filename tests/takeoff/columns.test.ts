@@ -89,6 +89,14 @@ describe('the line of the headings', () => {
   });
 });
 
+it('“Bauteil” is a part of the building beside devices, and a device where nothing else names one', () => {
+  expect(fieldsOf('Bauteil;Geschoss;Gerät;Anzahl\nA;EG;Router;2\nB;EG;Router;3')).toBe('area area type qty');
+  expect(fieldsOf('Gerät;Bauteil;Anzahl\nRouter;A;2')).toBe('type area qty');
+  expect(fieldsOf('Bauteil;Raum;Anzahl\nRouter;Flur;2')).toBe('type area qty');
+  // Rooms of two parts are two rooms.
+  expect(read('Bauteil;Geschoss;Gerät;Anzahl\nA;EG;Router;2\nB;EG;Router;3').rows).toMatchObject([{ area: 'A, EG', qty: 2 }, { area: 'B, EG', qty: 3 }]);
+});
+
 describe('a mapping that is remembered', () => {
   const source = 'What,Where to,How often\nLight sensor,Hall,4\nRouter,Office,1';
 

@@ -35,7 +35,7 @@ describe('npm run takeoff', () => {
     expect(Object.keys(printed)).toEqual(['lines', 'read', 'taken', 'leftOut', 'undecided']);
     expect(printed.lines).toHaveLength(18);
     expect(printed.lines[3]).toEqual({
-      line: 4, source: { file: 'workshop.tsv', line: 4 }, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly',
+      key: 'workshop.tsv!4', line: 4, source: { file: 'workshop.tsv', line: 4 }, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly',
       reason: 'It has the name of its type.',
     });
     expect(warnings).toEqual([
@@ -70,6 +70,30 @@ describe('npm run takeoff', () => {
   it('refuses a language that is not spoken', async () => {
     expect(await runCommand(data('takeoffs/workshop.tsv'), '--lang', 'it'))
       .toMatchObject({ code: 2, out: '', warnings: ['--lang it is not spoken. Give one of en, de, fr.'] });
+  });
+
+  it.each([
+    ['grundschule.csv', 'Windows-1252'], ['mediatheque.txt', 'UTF-16 LE'], ['clinic.tsv', 'UTF-16 BE'], ['hotel.csv', undefined],
+  ])('says which encoding of %s was taken: %s', async (name, encoding) => {
+    const { warnings } = await runCommand(data(`takeoffs/${name}`));
+    expect(warnings.filter((line) => line.includes('It was read as'))).toEqual(encoding === undefined ? []
+      : [`${data(`takeoffs/${name}`)}: It was read as ${encoding}. Where letters with accents look wrong, save it as UTF-8.`]);
+  });
+
+  it('gives new types the draw, nodes, price and part number of their columns, from page and terminal alike', async () => {
+    const output = path.join(folder, 'priced.schedule.json');
+    const list = await file('priced.csv', [
+      'Device;Qty;Draw (mA);Nodes;Unit price;Part number', 'Flap drive;2;120;1;85,50;FD-1', 'Flap drive;3;120;1;85,50;FD-1', 'Odd box;1;40;2;12;OB', 'Odd box;1;40;3;12;OB',
+    ].join('\n'));
+    await runCommand(list, '--output', output);
+    const written = readSchedule(await readFile(output, 'utf8'));
+    if (!written.ok) throw new Error(JSON.stringify(written.problems));
+    const types = (written.content.sheets.types ?? []).slice(TYPES.length).map(({ note: _, ...cells }) => cells);
+    expect(types).toEqual([
+      { type: 'Flap drive', draw: 120, nodes: 1, price: 85.5, partNumber: 'FD-1' },
+      // Its lines say 2 nodes and 3, so that they stay unknown.
+      { type: 'Odd box', draw: 40, price: 12, partNumber: 'OB' },
+    ]);
   });
 
   it('writes a schedule with the types, the new ones and the devices', async () => {
@@ -111,6 +135,46 @@ describe('npm run takeoff', () => {
     const { code, out } = await runCommand(takeoff, '--column', 'type=What', '--column', 'qty=3', '--column', 'area=2');
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ taken: 2, lines: [{}, { type: 'Router', area: 'Hall' }] });
+  });
+
+  it('takes, leaves out and counts single lines as it is told, a total and a title among them', async () => {
+    const list = await file('lines.csv', [
+      'Device,Room,Qty', 'Router,Hall,3', 'Router,Bar,ca. 4', 'Router,Shop,4', 'Total,,9', 'Router spare,,', 'Card reader,Hall,2',
+    ].join('\n'));
+    // 9 is not 3 + 4, so that the total is asked about, as «ca. 4» is.
+    const asked = await runCommand(list);
+    expect(JSON.parse(asked.out)).toMatchObject({ taken: 9, undecided: 13 });
+    expect(asked.warnings[0]).toMatch(/are not in the schedule: 3, 5, 6\.$/);
+    const decided = await runCommand(
+      list, '--take', '3', '--qty', 'lines.csv!4=5', '--qty', '5=1', '--qty', '6=2', '--leave-out', '7',
+      '--as', 'Total=Router', '--as', 'Router spare=Router',
+    );
+    // 3 + 4 + 5 + 1 + 2 are taken, and the 2 card readers are not.
+    expect(JSON.parse(decided.out)).toMatchObject({ read: 17, taken: 15, leftOut: 2, undecided: 0 });
+    expect((JSON.parse(decided.out) as { lines: { outcome: string; qty: number; type: string }[] }).lines.slice(1)
+      .map(({ outcome, qty, type }) => `${outcome} ${qty} ${type}`)).toEqual([
+      // Blank rooms are that of the shop above.
+      'taken 3 Router', 'taken 4 Router', 'taken 5 Router', 'merged 1 Router', 'merged 2 Router', 'left-out 2 null',
+    ]);
+  });
+
+  it('names a line by its file and sheet where several have its number, and a count by its column', async () => {
+    const [one, other] = [await file('one.csv', 'Device,Qty L0,Qty L1\nRouter,1,2\n'), await file('other.csv', 'Device,Qty\nRouter,8\n')];
+    const { out } = await runCommand(one, other, '--leave-out', 'one.csv!2/3', '--qty', 'other.csv!2=7');
+    expect(JSON.parse(out)).toMatchObject({ read: 10, taken: 8, leftOut: 2, undecided: 0 });
+    const whole = await runCommand(one, other, '--leave-out', 'one.csv!2');
+    expect(JSON.parse(whole.out)).toMatchObject({ read: 11, taken: 8, leftOut: 3 });
+    for (const [words, message] of [
+      [['--take', '2'], /^--take 2: several lists have a line 2\. Name one of one\.csv!2, other\.csv!2\.$/],
+      [['--leave-out', 'one.csv!9'], /^--leave-out one\.csv!9: there is no line one\.csv!9\. .* as in one\.csv!2\/2\.$/],
+      [['--qty', 'one.csv!2=4'], /^--qty one\.csv!2=4: line one\.csv!2 has several counts\. Name one of one\.csv!2\/2, one\.csv!2\/3\.$/],
+      [['--qty', 'other.csv!2=many'], /many is no quantity/],
+      [['--take', 'other.csv!2', '--leave-out', 'other.csv!2'], /--take other\.csv!2 decides on the same/],
+      [['--take', 'other.csv!1'], /^--take other\.csv!1: it is not taken\. These are the headings\.$/],
+    ] as const) {
+      const refused = await runCommand(one, other, ...words);
+      expect([refused.code, refused.out, refused.warnings.join()]).toEqual([2, '', expect.stringMatching(message)]);
+    }
   });
 
   const refused: [why: string, words: string[], message: RegExp][] = [

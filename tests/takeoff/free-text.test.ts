@@ -28,6 +28,13 @@ it('what may be part of a name, several devices in a line and a wrong total are 
   expect(inWords('4 x PIR\n3 x Router\nTotal: 7').at(-1)).toBe('2 taken 3 Router @ null');
 });
 
+it('two devices in a line are no half of them, and a number behind a place is asked about', () => {
+  expect(inWords('Hall: PIR x 4, router x 2\n4 x PIR\nRoof: 1 Router\nKitchen - 2 PIR\nBar: 3 no. PIR\n7 x Router')).toEqual([
+    '1 undecided null null @ null', '2 taken 4 PIR @ null', '3 undecided 1 Router @ Roof', '4 undecided 2 PIR @ Kitchen', '5 taken 3 PIR @ Bar',
+    '6 taken 7 Router @ Bar',
+  ]);
+});
+
 it('a table is none, also with such quantities', () => {
   expect(inWords('Device,Qty\nRouter,4x\nPIR,3 x')).toEqual(['2 taken 4 Router @ null', '3 taken 3 PIR @ null']);
   expect(inWords('Device,Hall (x3),Bar (x3)\nRouter,1,\nPIR,,2')).toEqual(['2 undecided 3 Router @ Hall x3', '3 undecided 6 PIR @ Bar x3']);

@@ -91,6 +91,42 @@ describe('titles and other lines without a device', () => {
   });
 });
 
+describe('lines that are no devices by their looks', () => {
+  const source = 'Device;Room;Qty\nHall;;\nRouter;;3\nTotal;;3\nTotal;;9\n;Bar;5\nDEVICE;Room;Qty\nFree text without a count;;';
+  const keys = ['1', '2', '4', '5', '6', '7', '8'];
+
+  it.each(keys)('count with the quantity that a person gives, and nothing else changes: line %s', (key) => {
+    const before = read(source);
+    const after = read(source, { decisions: { lines: { [key]: { qty: 2 } } } });
+    const found = after.lines.find((line) => line.key === key)!;
+    expect(found).toMatchObject({ outcome: 'taken', qty: 2 });
+    expect(found.isTotal).toBeUndefined();
+    // Its name is one that the list has, for which a type may be chosen.
+    expect(after.names.find((name) => name.key === found.nameKey)).toMatchObject({ state: 'new', texts: [found.type] });
+    const own = before.lines.find((line) => line.key === key)!;
+    expect(after.sums.taken).toBe(before.sums.taken + 2);
+    expect(after.sums.read).toBe(before.sums.read - (own.qty ?? 0) + 2);
+    expect(after.lines.map((line) => line.key)).toEqual(before.lines.map((line) => line.key));
+  });
+
+  it('are counted of a legend, and in a list with several counts, as one', () => {
+    const legend = 'Code;Description;Draw (mA)\nR;Router;10';
+    expect(read([{ sheet: 'Legend', cells: legend }, { sheet: 'A', cells: 'Device;Qty\nRouter;1' }], {
+      decisions: { lines: { 'Legend!2': { qty: 4 } } },
+    }).sums).toMatchObject({ read: 5, taken: 5 });
+    const { lines } = read('Device;Qty L0;Qty L1\nRouter;1;2\nTitle of a storey;;', { decisions: { lines: { 1: { qty: 3 }, 3: { qty: 4 } } } });
+    expect(lines.map(({ key, outcome, qty }) => `${key} ${outcome} ${qty}`)).toEqual([
+      '1 taken 3', '2/2 taken 1', '2/3 taken 2', '3 taken 4',
+    ]);
+  });
+
+  it('take what they say when they are taken', () => {
+    expect(inShort(read(source, { decisions: { lines: { 4: 'take', 5: 'take', 6: 'take' } } }))).toMatchObject({
+      4: 'taken 3 Total', 5: 'merged 9 Total', 6: 'taken 5 Bar',
+    });
+  });
+});
+
 describe('lines of the same type in the same place', () => {
   it('are one row, whatever the device is called', () => {
     const takeoff = read(

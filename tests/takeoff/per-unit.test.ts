@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { headingFactor } from '../../src/exchange/takeoff/heading-factor.ts';
-import { perUnit, unitsSaid } from '../../src/exchange/takeoff/per-unit.ts';
+import { perUnit, refsSaid, roomsSaid, unitsSaid } from '../../src/exchange/takeoff/per-unit.ts';
 import { read } from './support.ts';
 
 /** What is proposed, and what is taken without a question. */
@@ -60,6 +60,21 @@ describe('a quantity per flat', () => {
     expect(inWords('Room;Device;Qty\n102-105;Router;1 each\n201 bis 212;Router;je 2\nHall;Router;3 each\n301-310;Router;10'))
       .toEqual({ proposed: ['4 Router'], taken: ['3 Router', '10 Router'] });
     expect(inWords('Room;Device;Qty per room\n102-105;Router;2')).toEqual({ proposed: ['8 Router'], taken: [] });
+  });
+
+  it('a total may be of what is proposed, of a part or of all', () => {
+    const list = 'Item;Device;Room;Qty\n;Ground floor;;\n1;Router;102-105;2 each\n2;Light sensor;Hall;3\n;First floor;;\n3;Router;Attic;1\n;Total;;12';
+    // 4 × 2 + 3 + 1
+    expect(read(list).lines.at(-1)).toMatchObject({ outcome: 'left-out', isTotal: true, qty: 12 });
+    expect(read(list.replace('12', '11')).lines.at(-1)).toMatchObject({ outcome: 'undecided', flag: 'sum' });
+    // 2 + 3 + 1 as written is nearer to 7 than the 1 of the first floor.
+    expect(read(list.replace('12', '7')).lines.at(-1)!.reason).toContain('says 7, but the lines above come to 6.');
+  });
+
+  it('a stretch of rooms and refs is no room whose name has a letter between numbers', () => {
+    expect(['102-105', '201 to 212', '1 à 3', '5 bis 7', '1A3', '2a', 'Room 1a4', '12bis'].map(roomsSaid)).toEqual([4, 12, 3, 3, undefined, undefined, undefined, undefined]);
+    expect(['BM-01 to BM-04', 'D3..D6', 'E1–E3', 'K1 à K4', 'E1 - E3', '1A3', 'E1A3', 'D1to4'].map(refsSaid)).toEqual([4, 4, 3, 4, 3, undefined, undefined, undefined]);
+    expect(inWords('Room;Device;Qty\n1A3;Router;1 each\n2 to 4;Router;2 each')).toEqual({ proposed: ['6 Router'], taken: ['1 Router'] });
   });
 
   it('is known by words, and a place or a size is none', () => {

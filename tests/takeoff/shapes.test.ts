@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readHtmlTables } from '../../src/exchange/index.ts';
-import { missingColumns, type RememberedColumns, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import { htmlTables, missingColumns, type RememberedColumns, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
 import { namesOtherQuantity } from '../../src/exchange/takeoff/other-quantity.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { read, tablesOfWorkbook } from './support.ts';
@@ -148,6 +148,16 @@ describe('tables of a page', () => {
     expect(readHtmlTables(page)[0]!.cells).toEqual([
       ['Room', 'Device', 'Qty'], ['Hall & bar', 'Router', '1'], ['Hall & bar', 'Light sensor', '2'], ['Hall & bar', 'Router', ''],
       ['Bar', 'Router', '4'], ['Bar', 'Router', '5'], ['Total', '', '12'],
+    ]);
+  });
+
+  it('pasted as a takeoff carry a room that spans rows down, count nothing twice, and ask about what is hidden or struck', () => {
+    const takeoff = read(htmlTables(page.replace("style='display:none'", '')));
+    expect(takeoff.rows).toEqual([{ type: 'Router', area: 'Hall & bar', qty: 1 }, { type: 'Light sensor', area: 'Hall & bar', qty: 2 }]);
+    // A quantity that spans two lines stands once; 4 are hidden, 5 are struck through, 12 is their total.
+    expect(takeoff.sums).toMatchObject({ read: 24, taken: 3, leftOut: 12, undecided: 9 });
+    expect(takeoff.lines.map(({ outcome, flag }) => [outcome, flag].join(' ').trim())).toEqual([
+      'left-out', 'taken', 'taken', 'undecided struck', 'undecided hidden', 'undecided struck', 'left-out',
     ]);
   });
 

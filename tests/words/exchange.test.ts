@@ -189,12 +189,13 @@ function revisionsSaid(words: Words): string[] {
         { type: 'Xylo 4', area: 'R5', qty: 3, source: source(7) }, { type: 'Xylo 4', area: 'R6', qty: 3 },
         { ref: 'X8', type: 'Xylo 4', area: 'R8', qty: 1, source: source(9) }, { type: 'Band 5 W/m', area: 'R12', qty: 4, source: source(9) },
         { type: 'Xylo 4', area: 'R14', qty: 2, source: `${source(10)} (Xylo 4 › R13)` },
+        { type: 'Band 5 W/m', area: 'R20', qty: 1, source: source(30) },
       ],
     },
   }, { words });
   const said = ['5', '7'].flatMap((shared) => (['mark', 'delete'] as const).flatMap((gone) => {
     const read = readTakeoff({
-      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1\nX10;Xylo 4;R11;4\n;Xylo 4;R13;2`,
+      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1\nX10;Xylo 4;R11;4\n;Xylo 4;R13;2\n;Xylo 4;R21;9`,
       file: 'Xyz',
     }, { types: TYPES, words });
     if (!read.ok) throw new Error('The list was not read.');

@@ -16,8 +16,8 @@ const FIRST_PANEL = 'P1';
 
 /**
  * Changes that turn a sizing of what has no place yet into rows, as one action: supplies with their ways and
- * mains feeds, branches and relay modules, in the panel that they belong to; devices, runs and outputs are put on them, and what is placed stays.
- * Where the schedule has no enclosure at all, one is made for them.
+ * mains feeds, branches and relay modules, in the panel that they belong to; devices, runs and outputs are put on them,
+ * and what is placed stays. Where the schedule has no enclosure at all, one is made for them.
  *
  * @returns the changes, none where everything has its place, and how many rows come
  *

@@ -3,7 +3,8 @@ import type { SizedBin, SizedFeed, SizedModule, SizedSchedule, SizingRow, Sizing
 
 /** Mounting rail that the parts of each panel take [mm], as far as their widths are known; nothing where none is. */
 export function sizeWidth(
-  schedule: SizedSchedule, bins: readonly SizedBin[], others: readonly (SizedFeed | SizedModule)[], { extension }: SizingRules,
+  schedule: SizedSchedule, bins: readonly SizedBin[], others: readonly (SizedFeed | SizedModule)[],
+  { extension }: SizingRules,
 ): SizingRow[] {
   const { words } = schedule;
   return [...new Set([...bins, ...others].map(({ panel }) => panel))].flatMap((panel): SizingRow[] => {

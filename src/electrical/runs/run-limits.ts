@@ -62,14 +62,14 @@ export interface TriedRun {
 /** Whether a run keeps to its limits with a cable, rounding apart; one that collapses does not. */
 export function keepsLimits(run: TriedRun, cable: TriedCable, limits: RunLimits): boolean {
   const { supplyVolts, order } = run;
-  const { lowestVolts = supplyVolts, maxDrop, protection, secondProtection, carriesAmps, largestAmps = 0, givenAmps } = limits;
+  const { lowestVolts = supplyVolts, maxDrop, protection, secondProtection, carriesAmps, givenAmps } = limits;
   const volts = new Float64Array(order.places.length);
   const point = workingPoint(supplyVolts, cable.loopOhmPerMetre, order, volts);
   if (point === null) return false;
   const { currentAmps, secondAmps } = point;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
   // With one feed open all of it comes through the other.
-  const carried = Math.max(currentAmps + secondAmps, largestAmps);
+  const carried = Math.max(currentAmps + secondAmps, limits.largestAmps ?? 0);
   if (carriesAmps !== undefined && exceeds(carried, carriesAmps)) return false;
   const isLower = lowestVolts !== supplyVolts;
   if (isLower && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;

@@ -1,14 +1,12 @@
 import { exceeds } from '../limits/index.ts';
+import { leastTripMultiple } from './least-trip-multiple.ts';
 import type { ProtectionDevice, WayKind } from './way-kinds.ts';
 
 /** Two steps of the series of ratings, 1.6 in name, which are 25 ÷ 16 at the least. */
 const TWO_STEPS = 25 / 16;
 
-/** On direct current a breaker may act at once from this multiple of its rating. */
-const MAY_ACT_FROM: Partial<Record<WayKind, number>> = { B: 4, C: 7, D: 10 };
-
 /** All curves of a breaker act alike on overload. */
-const family = (kind: WayKind) => kind in MAY_ACT_FROM ? 'breaker' : kind;
+const family = (kind: WayKind) => leastTripMultiple(kind) === null ? kind : 'breaker';
 
 /**
  * Whether a fault on a way leaves the fuse of its supply whole, so that the other ways go on.
@@ -37,7 +35,7 @@ export function discriminates(
   if (way.kind === 'electronic') return !exceeds(way.ratedAmps, upstream.ratedAmps);
   if (family(way.kind) !== family(upstream.kind)) return null;
   if (exceeds((way.kind === 'gG' ? TWO_STEPS : 2) * way.ratedAmps, upstream.ratedAmps)) return false;
-  const mayActFrom = MAY_ACT_FROM[upstream.kind];
-  if (mayActFrom === undefined) return true;
+  const mayActFrom = leastTripMultiple(upstream.kind);
+  if (mayActFrom === null) return true;
   return availableAmps === null ? null : exceeds(mayActFrom * upstream.ratedAmps, availableAmps);
 }

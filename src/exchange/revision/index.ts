@@ -1,4 +1,5 @@
 // A door of its own, so that a page loads this part only when a list comes again.
+export { askedRows, withAsked } from './asked-rows.ts';
 export type { RevisedList } from './choose-lists.ts';
 export type { Matched } from './match-units.ts';
 export {

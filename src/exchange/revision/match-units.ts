@@ -25,8 +25,8 @@ export interface Matches {
 export interface MatchOptions {
   /** Decides where ref and place disagree; found out from the list by default. */
   readonly by?: Matched | undefined;
-  /** Ids of device rows that rows of the list are, by the number of the row in the list, from 0. */
-  readonly same?: ReadonlyMap<number, number>;
+  /** Ids of device rows that rows of the list are, by the number of the row in it, from 0; `null` for a new row. */
+  readonly same?: ReadonlyMap<number, number | null>;
   /** Device rows that the list is about; others are the same only by ref and type. */
   readonly isMeant?: (unit: Unit) => boolean;
 }
@@ -102,9 +102,10 @@ class Matching {
     return this.#lines.filter(({ index }) => !this.#matched.has(index));
   }
 
-  decided(same: ReadonlyMap<number, number>): void {
+  decided(same: ReadonlyMap<number, number | null>): void {
     for (const line of this.#lines) {
       const id = same.get(line.index);
+      if (id === null) this.#match(line, []);
       const unit = [...this.#left].find(({ parts }) => parts.some(({ row }) => row.id === id));
       if (unit !== undefined) this.#match(line, [unit]);
     }

@@ -8,15 +8,16 @@ import { calledIn, movedTo, placesOf } from '../takeoff/source-text.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
 import type { Match, MatchOptions, Matched } from './match-units.ts';
 import { spread } from './spread.ts';
-import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
+import { identityOf, isGone, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
 /** What becomes of a device row when a list is taken onto its schedule. */
 export type RevisedOutcome = 'came' | 'changed' | 'went' | 'kept';
 
 /** A device row and what becomes of it. */
 export interface RevisedRow {
-  readonly outcome: RevisedOutcome;
-  /** Id of the device row; `null` for one that comes. */
+  /** `asked`: a row of the list that may be one that is there; it is not in the schedule until a person says which. */
+  readonly outcome: RevisedOutcome | 'asked';
+  /** Id of the device row; `null` for one that comes or is asked about. */
   readonly id: number | null;
   readonly ref: string;
   readonly area: string;
@@ -28,8 +29,8 @@ export interface RevisedRow {
   /** What else is to be said of it, in plain sentences; perhaps none. */
   readonly reason: string;
   /**
-   * Of a row that comes, or that a person says is one that is there: its number in the list, from 0, and ids of device
-   * rows that it may be.
+   * Of a row that comes or is asked about, or that a person says is one that is there: its number in the list, from 0,
+   * and ids of device rows that it may be.
    */
   readonly place?: number;
   readonly maybe?: readonly number[];
@@ -77,7 +78,7 @@ export function reviseSchedule(
   const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
     if (match.units.length > 0) reviser.stays(
-      match, options.same?.has(place) === true ? { place, maybe: reviser.alike(match.row, left) } : {}
+      match, typeof options.same?.get(place) === 'number' ? { place, maybe: reviser.alike(match.row, left) } : {}
     );
     else reviser.comes(match.row, place, left);
   });
@@ -88,10 +89,10 @@ export function reviseSchedule(
   };
 }
 
-/** How many device rows there are of each outcome. */
+/** How many device rows there are of each outcome, apart from what is asked. */
 export function countOutcomes({ rows }: Pick<ListRevision, 'rows'>): Record<RevisedOutcome, number> {
   const counts = { came: 0, changed: 0, went: 0, kept: 0 };
-  for (const { outcome } of rows) counts[outcome] += 1;
+  for (const { outcome } of rows) if (outcome !== 'asked') counts[outcome] += 1;
   return counts;
 }
 
@@ -102,13 +103,22 @@ class Reviser {
   readonly deleted: number[] = [];
   readonly #named: ReadonlySet<number>;
   readonly #refs: Set<string>;
+  /** Refs of the list, as they are compared. */
+  readonly #listed: ReadonlySet<string>;
   readonly #words: Words;
   readonly #deletes: boolean;
+  readonly #same: ReadonlyMap<number, number | null>;
+  /** Device rows that a row of the list may be on which nobody decided, with the first of these. */
+  readonly #doubted = new Map<Unit, Cells>();
 
-  constructor({ document }: RevisedSchedule, { rows }: CountedList, { words = ENGLISH, gone = 'mark' }: RevisionOptions) {
+  constructor(
+    { document }: RevisedSchedule, { rows }: CountedList, { words = ENGLISH, gone = 'mark', same = new Map() }: RevisionOptions,
+  ) {
+    this.#same = same;
     this.#named = rowsInFormulas(document);
     const refs = [...document.rows('devices').map(({ cells }) => cells.ref), ...rows.map(({ ref }) => ref)];
     this.#refs = new Set(refs.map(textOf));
+    this.#listed = new Set(rows.map(({ ref }) => plainKey(ref)));
     this.#words = words;
     this.#deletes = gone === 'delete';
   }
@@ -159,30 +169,47 @@ class Reviser {
     if (rest > 0) this.#partComes(row, parts, rest);
   }
 
-  /** A row of the list that the schedule does not have. */
+  /** A row of the list that the schedule does not have, unless it is one of those that nothing tells apart from it. */
   comes(row: Cells, place: number, left: readonly Unit[]): void {
     const { area, type } = identityOf(row);
-    const twin = left.find((unit) => unit.source === '' && unit.type === type && isIn(unit, area));
-    const ofLine = left.find((unit) => isOfLine(unit, row));
-    this.coming.push(row);
-    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, [
-      ...twin === undefined ? [] : [
-        this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
-      ], ...ofLine === undefined ? [] : [
-        this.#words.say('The row “{name}” was counted on this very line before. If it is the same, say so, or it counts twice.', { name: nameOf(ofLine) }),
-      ],
-    ], { place, maybe: this.alike(row, left) });
+    const doubted = this.#same.has(place) ? [] : left.filter((unit) => this.#mayBe(unit, row));
+    const more = { place, maybe: this.alike(row, left) };
+    if (doubted.length === 0) {
+      this.coming.push(row);
+      this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, [], more);
+      return;
+    }
+    for (const unit of doubted) if (!this.#doubted.has(unit)) this.#doubted.set(unit, row);
+    const twin = doubted.find((unit) => unit.source === '' && unit.type === type && isIn(unit, area));
+    const ofLine = doubted.find((unit) => isOfLine(unit, row));
+    this.#tell(row, { outcome: 'asked', id: null, before: null, after: Number(row.qty) }, [
+      twin !== undefined ? this.#words.say('The schedule has a row of this type in this place that no list has. Say whether it is the same.')
+      : ofLine !== undefined ? this.#words.say('The row “{name}” was counted on this very line before. Say whether it is the same.', { name: nameOf(ofLine) })
+      : this.#words.say('The list no longer has {rows, plural, one {a row} other {# rows}} of this type elsewhere. Say whether it is one of them or new.', { rows: doubted.length }),
+    ], more);
   }
 
   /**
-   * Ids of device rows that a row of the list may be, though nothing tells it: of its type, then others in its place.
+   * Whether a row that has no match may be a device row all the same. Refs keep them apart, unless the list gives that
+   * of the device row to another.
+   */
+  #mayBe(unit: Unit, row: Cells): boolean {
+    const { ref, area, type } = identityOf(row);
+    const isApart = ref !== '' && unit.called.every((each) => each.ref !== '' && !this.#listed.has(each.ref));
+    if (isGone(unit) || isApart) return false;
+    return isOfLine(unit, row) || (unit.type === type && (unit.source !== '' || isIn(unit, area)));
+  }
+
+  /**
+   * Ids of device rows that a row of the list may be, though nothing tells it: of its line, of its type, then others in
+   * its place.
    */
   alike(row: Cells, left: readonly Unit[]): number[] {
     const { area, type } = identityOf(row);
     const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));
     const inPlace = left.filter((unit) => unit.type !== type && unit.source !== '' && isIn(unit, area));
-    return [...ofType, ...inPlace].sort((one, other) => Number(isOfLine(other, row)) - Number(isOfLine(one, row)))
-      .map(({ parts }) => parts[0]!.row.id);
+    const found = new Set([...left.filter((unit) => isOfLine(unit, row)), ...ofType, ...inPlace]);
+    return [...found].map(({ parts }) => parts[0]!.row.id);
   }
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
@@ -191,12 +218,23 @@ class Reviser {
     const doubt = open.find(({ ref, area, types }) =>
       (types === undefined || toldBy.some(({ type }) => types.includes(type)))
       && toldBy.some((each) => area === each.area || ref !== '' && ref === each.ref));
+    const asked = this.#doubted.get(unit);
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {
         // So that it is no part of another line of that number in the list of before.
         if (doubt.source !== '') this.#edit({ row }, 'source', movedTo(doubt.source, textOf(row.cells.source)));
         this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
           this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
+        ]);
+        continue;
+      }
+      if (asked !== undefined) {
+        const places = placesOf(textOf(asked.source));
+        if (places !== '') this.#edit({ row }, 'source', movedTo(places, textOf(row.cells.source)));
+        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
+          this.#words.say('“{name}” of the list may be it, which nobody decided on yet.', {
+            name: [asked.ref, asked.area, asked.type].map(textOf).filter((text) => text !== '').join(', '),
+          }),
         ]);
         continue;
       }

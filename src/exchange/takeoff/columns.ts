@@ -6,6 +6,7 @@ import { DASH, headingFields } from './find-heading.ts';
 import { namesOtherQuantity } from './other-quantity.ts';
 import { isCount, readQuantity } from './quantity.ts';
 import { countsUnits, perUnit } from './per-unit.ts';
+import { plainKey } from './plain-words.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffRecord } from './records.ts';
 import { isStatus } from './superseded-words.ts';
@@ -64,6 +65,15 @@ export function proposeColumns(
   // «Device» beside «Code» says what the code means.
   for (const column of columns) {
     if (column.isOpen && column.said[0]?.field === 'type' && column.said[0].exact && taken.has('type')) take(column, 'description', 'heading');
+  }
+  // «Bauteil» is a component, and a part of a building beside «Gerät».
+  const isType = ({ said, from }: Draft) => from === 'heading' && said[0]?.field === 'type' && said[0].exact;
+  const isPart = ({ heading }: Draft) => plainKey(heading) === 'bauteil';
+  const part = columns.find((column) => isType(column) && isPart(column));
+  const device = columns.find((column) => isType(column) && !isPart(column));
+  if (part !== undefined && device !== undefined) {
+    take(part, 'area', 'heading');
+    take(device, 'type', 'heading');
   }
   for (const column of columns) if (isAmount(column, columns)) column.ignore();
   if (!isCounted) takeTimes(columns);

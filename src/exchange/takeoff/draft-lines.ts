@@ -60,6 +60,8 @@ interface Item {
   readonly quantity: Quantity;
   /** What stands in the cell, whatever was decided: totals were made of it. */
   readonly written: Quantity;
+  /** How many that is where it is there several times, as far as that can be proposed. */
+  readonly meant: number;
   readonly names: readonly string[];
   readonly decision: LineDecision | undefined;
 }
@@ -125,6 +127,7 @@ export class LineReader {
     this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
+      if (this.#isCounted(record)) return this.#line(record);
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
       if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
       if (headings.has(headingKey(record.fields))) {
@@ -163,14 +166,21 @@ export class LineReader {
     const { words } = this.#context;
     const why = kind === 'legend' ? words.say('It stands in a legend, which counts nothing.')
       : words.say('It stands where there is no list: no column is known to hold quantities.');
-    return records.map((record) => this.#leaveOut(record, record.fields.some((field) => field !== '') ? why : words.say('The line is blank.')));
+    return records.flatMap((record) => this.#isCounted(record) ? this.#line(record)
+      : this.#leaveOut(record, record.fields.some((field) => field !== '') ? why : words.say('The line is blank.')));
+  }
+
+  /** A line as a whole to which somebody gave a quantity is a device, whatever it looks like. */
+  #isCounted(record: TakeoffRecord): boolean {
+    return typeof decisionOf(this.#context.decisions.lines, lineKey(this.#source(record, NO_COUNT))) === 'object';
   }
 
   /** One draft for a line, or one for each of its counts. */
   #line(record: TakeoffRecord): LineDraft[] {
     const { words } = this.#context;
     const texts = record.fields.filter((field) => field !== '');
-    if (countsUnits(texts[0] ?? '', false)) {
+    const isCounted = this.#isCounted(record);
+    if (!isCounted && countsUnits(texts[0] ?? '', false)) {
       const said = texts.length < 3 ? timesSaid(texts.join(' ')) : undefined;
       const byColumn = this.#counts.map(({ index }) => [index, readQuantity(record.fields[index] ?? '', '', this.#decimal).qty] as const);
       if (said !== undefined || (texts.length > 2 && byColumn.some(([, qty]) => qty !== null))) {
@@ -184,10 +194,10 @@ export class LineReader {
     }
     const filled = this.#counts.filter(({ index, isOneOfSeveral }) => {
       const text = record.fields[index] ?? '';
-      return !isOneOfSeveral || (text !== '' && !DASH.test(text));
+      return !isOneOfSeveral || (!isCounted && text !== '' && !DASH.test(text));
     });
     const counts = filled.length > 0 ? filled
-      : [{ ...NO_COUNT, index: this.#total ?? -1 }];
+      : [isCounted ? NO_COUNT : { ...NO_COUNT, index: this.#total ?? -1 }];
     const items = counts.map((count) => this.#item(record, count));
     const isTotal = this.#isCalledTotal(record);
     const sumFrom = isTotal ? undefined : this.#unknownSum(items);
@@ -197,7 +207,6 @@ export class LineReader {
         if (!isTotal) this.#add(item, sumFrom);
         return this.#draft(item, 'left-out', [words.say('Left out by decision.')]);
       }
-      // A line that somebody gave a quantity is a device, whatever it looks like.
       if (decision === undefined && isTotal) return this.#calledTotal(item);
       return this.#title(item) ?? (names.length > 0 ? this.#device(item, sumFrom) : this.#nameless(item, qty));
     });
@@ -210,13 +219,17 @@ export class LineReader {
 
   #item(record: TakeoffRecord, count: Count): Item {
     const decision = decisionOf(this.#context.decisions.lines, lineKey(this.#source(record, count)));
-    const names = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
+    const named = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
+    // What somebody counts is called what it says, as a title is that stands where rooms do.
+    const names = named.length > 0 || decision === undefined || decision === 'leave-out' ? named
+      : [record.fields.find((text, place) => /\p{L}/u.test(text) && !this.#sums.has(place)) ?? ''];
     const explained = names.length === 1 ? this.#context.legend.find(names[0]!) : undefined;
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
-    return { record, count, decision, names: [...all], written,
-      quantity: this.#decided(this.#times(written, record, count, unit), decision) };
+    const meant = this.#times(written, record, count, unit);
+    const quantity = this.#decided(meant, decision);
+    return { record, count, decision, names: [...all], written, meant: meant.qty ?? 0, quantity };
   }
 
   /** «4» under «Flat type A (x3)» is proposed to be 12, as «4» per flat of three; totals are of what is written. */
@@ -305,7 +318,7 @@ export class LineReader {
     if (qty === null || sums === undefined) {
       return this.#draft(item, 'left-out', [words.say('It is a total without a legible quantity.')], { isTotal: true });
     }
-    const [from, fromPlain] = [sums.all.sumsFrom(qty), sums.plain.sumsFrom(qty)];
+    const [from, fromPlain] = [sums.all.sumsFrom(qty) ?? sums.meant.sumsFrom(qty), sums.plain.sumsFrom(qty)];
     const remark = from !== undefined
       ? words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from })
       : fromPlain === undefined ? undefined : words.say(
@@ -314,7 +327,7 @@ export class LineReader {
     if (remark !== undefined) return this.#draft(item, 'left-out', [remark], { isTotal: true });
     return this.#draft(item, 'undecided', [words.say(
       'It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.',
-      { qty, expected: sums.all.expected },
+      { qty, expected: sums.all.expected(qty) },
     )], { isTotal: true, flag: 'sum' });
   }
 
@@ -487,10 +500,11 @@ export class LineReader {
   }
 
   /** @param sumFrom the line from which on it may add up others: then it counts besides only by decision. */
-  #add({ record, count: { index }, written: { qty, proposal }, quantity, decision }: Item, sumFrom?: number): void {
+  #add(item: Item, sumFrom?: number): void {
+    const { record, count: { index }, written: { qty, proposal }, quantity, meant, decision } = item;
     const sums = this.#sums.get(index);
     if (sumFrom !== undefined && (decision === undefined || decision === 'leave-out')) sums?.beginPart(record.line + 1);
-    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
+    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined, qty === null ? undefined : meant);
   }
 
   #beginPart(line: number): void {

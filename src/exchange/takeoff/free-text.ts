@@ -19,7 +19,11 @@ const [SAMPLE, LONGEST] = [500, 300];
 /** Between commas, a number alone or nothing stands in tables only. */
 const TABLE = /(?:^|,)\s*(?:\d[\d.]*\s*)?,|,\s*(?:\d[\d.]*\s*)?$/u;
 /** A second quantity in a line. */
-const AGAIN = new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}`, 'giu');
+const AGAIN = [
+  new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}`, 'giu'), new RegExp(String.raw`\p{L}{2}[\s(]+${SIGN}\s*${NUMBER}(?!\d)(?!\s*\p{L})`, 'giu'),
+];
+/** «Roof: 1 weather station», «Kitchen - 2 contacts»: the number may be part of a name here too. */
+const PLACE = new RegExp(String.raw`^([^:\d][^:]{0,60}?)(?::|\s[–—-])\s+${NUMBER}\s+(\p{L}{2}.*)$`, 'u');
 
 /**
  * Lines of free text, each of which counts one device, as «4 x PIR», «PIR x 4» and «Hall: 4 x PIR», with rooms between
@@ -39,7 +43,7 @@ export function freeText(lines: readonly string[]): string[][] | undefined {
 function fieldsOf(line: string): string[] {
   const { room, text } = withoutRoom(line);
   // Several devices in one line can only be counted by a person.
-  if ((text.match(AGAIN) ?? []).length > 1) return [text, text, room];
+  if (AGAIN.some((each) => (text.match(each) ?? []).length > 1)) return [text, text, room];
   const [front, behind, total] = [FRONT.exec(text), BEHIND.exec(text), TOTAL.exec(text)];
   if (total !== null && namesTotal(total[1]!)) return [total[1]!, total[2]!, ''];
   if (front !== null) return [front[2]!.trim(), front[1]!, room];
@@ -47,6 +51,8 @@ function fieldsOf(line: string): string[] {
   const [before, after] = [FRONT_DOUBT.exec(text), BEHIND_DOUBT.exec(text)];
   if (before !== null && (TIMES.test(text) || !looksLikeArea(text))) return [before[2]!.trim(), `${before[1]!} ?`, room];
   if (after !== null && !looksLikeArea(after[1]!)) return [after[1]!.trim(), `${after[2]!} ?`, room];
+  const [, place, qty, name] = PLACE.exec(text) ?? [];
+  if (name !== undefined) return [name.trim(), `${qty!} ?`, place!.trim()];
   return [text.replace(/\s*:$/, ''), '', ''];
 }
 

@@ -15,7 +15,7 @@ export { officeColumns, withOfficeNames } from './office-lists.ts';
 export { partOf, type TakeoffPart } from './part.ts';
 export { missingColumns, readTakeoff, type Takeoff } from './read-takeoff.ts';
 export type { RememberedColumns } from './remembered-columns.ts';
-export { tablesOf, type LineSource, type ListCells, type TakeoffSource, type TakeoffTable } from './source.ts';
+export { lineKey, tablesOf, type LineSource, type ListCells, type TakeoffSource, type TakeoffTable } from './source.ts';
 export { listsOf } from './source-text.ts';
 export { equationOf, type TakeoffSums } from './sums.ts';
 export { takeoffChanges, takeoffLabel, typeChanges } from './takeoff-changes.ts';

@@ -95,17 +95,13 @@ export class LineCells {
    */
   area({ line, fields }: { readonly line: number; readonly fields: readonly string[] }, heading = ''): FoundArea {
     this.#titles.read();
-    let [isNew, from] = [false, undefined as number | undefined];
-    const texts = this.places('area').map((index) => {
-      const text = this.#spoken(fields[index] ?? '', index);
-      // A room belongs to its storey: below another one it is not known.
-      if (text === '' && isNew) this.#areas.delete(index);
-      if (text !== '') isNew = this.#areas.get(index)?.text !== text;
-      if (text !== '') this.#areas.set(index, { line, text });
-      const carried = text === '' ? this.#areas.get(index) : undefined;
-      from ??= carried?.line;
-      return carried?.text ?? text;
-    });
+    const found = this.#areasIn(fields);
+    for (const { index, text, from } of found) {
+      if (text === '') this.#areas.delete(index);
+      else if (from === undefined) this.#areas.set(index, { line, text });
+    }
+    const texts = found.map(({ text }) => text);
+    const from = found.find((each) => each.from !== undefined)?.from;
     const words = this.#words;
     const own = [...new Set([...texts, heading])].filter((text) => text !== '').join(', ');
     if (own !== '') {
@@ -125,9 +121,23 @@ export class LineCells {
       : words.say('Its area is the title on line {line}.', { line: first.line }) };
   }
 
-  /** What stands in the columns of areas, carried down where they are blank. */
+  /** What stands in the columns of areas, as `area` finds it. */
   placeOf(fields: readonly string[]): string {
-    return this.places('area').map((index) => (fields[index] ?? '') === '' ? this.#areas.get(index)?.text ?? '' : fields[index]).join(', ');
+    return this.#areasIn(fields).map(({ text }) => text).filter((text) => text !== '').join(', ');
+  }
+
+  /** What stands in each column of areas; where it is blank, what holds from above: no room of another storey. */
+  #areasIn(fields: readonly string[]): { readonly index: number; readonly text: string; readonly from?: number }[] {
+    let isNew = false;
+    return this.places('area').map((index) => {
+      const text = this.#spoken(fields[index] ?? '', index);
+      const above = this.#areas.get(index);
+      if (text !== '') {
+        isNew = above?.text !== text;
+        return { index, text };
+      }
+      return isNew || above === undefined ? { index, text } : { index, text: above.text, from: above.line };
+    });
   }
 
   cell(fields: readonly string[], field: TakeoffField): string {

@@ -50,8 +50,9 @@ export function unitsSaid(text: string): number | undefined {
 }
 
 const EACH = /(?:^|[\s\d])(?:each|jeweils|je|chacune?|apiece)(?!\p{L})/u;
-const REFS = /^(\D*)(\d{1,5})\s*(?:\.{2,}|…|[–—]|\s-\s|to|bis|a|au)\s*(?:\1)?(\d{1,5})$/u;
-const STRETCH = /(\d{1,4})\s*(?:[-–—]|to|bis|a|au)\s*(\d{1,4})$/u;
+// A word stands apart: «1A3» is a room, «1 à 3» are three.
+const REFS = /^(\D*)(\d{1,5})(?:\s*(?:\.{2,}|…|[–—])\s*|\s+(?:-|to|bis|a|au)\s+)(?:\1)?(\d{1,5})$/u;
+const STRETCH = /(\d{1,4})(?:\s*[-–—]\s*|\s+(?:to|bis|a|au)\s+)(\d{1,4})$/u;
 
 /** Whether a quantity is for each of several, as «1 each»; in a column of units that means pieces. */
 export function isEach(quantity: string): boolean {

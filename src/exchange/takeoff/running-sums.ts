@@ -28,26 +28,32 @@ export class RunningSums {
     return part !== undefined && this.#count - part.count >= least ? part.line : undefined;
   }
 
-  /** The sum that a total in this place would have: of the part, or of all where the part is empty. */
-  get expected(): number {
+  /** The sum that a total in this place would have, of the part or of all, whichever is nearer to what it says. */
+  expected(qty: number): number {
     const part = rounded(this.#all - this.#beforePart);
-    return part > 0 ? part : this.#all;
+    return part > 0 && Math.abs(part - qty) <= Math.abs(this.#all - qty) ? part : this.#all;
   }
 }
 
-/** Sums of a column, with quantities that are put in a doubtful way, and without: spreadsheets add up numbers only. */
+/**
+ * Sums of a column: with quantities that are put in a doubtful way, and without, as spreadsheets add up numbers only;
+ * and with what is meant by them, as twelve by «2 each» of six.
+ */
 export class ColumnSums {
   readonly all = new RunningSums();
   readonly plain = new RunningSums();
+  readonly meant = new RunningSums();
 
-  add(qty: number, isDoubtful: boolean): void {
+  add(qty: number, isDoubtful: boolean, meant = qty): void {
     this.all.add(qty);
     if (!isDoubtful) this.plain.add(qty);
+    this.meant.add(meant);
   }
 
   beginPart(line: number): void {
     this.all.beginPart(line);
     this.plain.beginPart(line);
+    this.meant.beginPart(line);
   }
 }
 

@@ -1,7 +1,7 @@
 import { columnOf, isNumeric, withUnit } from '../../schedule/index.ts';
 import type { Against, RowReader } from '../row-reader.ts';
 
-/** What counts against a row, as a list: «Fuse 63.00 A against 7.50 A, Efficiency (not known)»; empty where nothing does. */
+/** What counts against a row: «Fuse 63.00 A against 7.50 A, Efficiency (not known)»; empty where nothing does. */
 export function inTheWay(row: RowReader, all: readonly Against[]): string {
   const { sheet, words } = row;
   return [...new Set(all.map(({ key, severity, value, limit }) => {

@@ -1,4 +1,4 @@
-import { discriminates, exceeds, type ProtectionDevice, type WayKind } from '../../electrical/index.ts';
+import { discriminates, exceeds, leastTripMultiple, type ProtectionDevice, type WayKind } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { COLLAPSED } from '../collapsed.ts';
@@ -141,6 +141,20 @@ export const wayChecks: readonly Check[] = [
             fuse: amps(fuse.ratedAmps),
           }
         ),
+      };
+    },
+  },
+  {
+    rule: 'way-trip-below-kind', sheet: 'ways', key: 'trip', severity: 'near', inStatus: true, needs: 'trip',
+    find: (row) => {
+      const [kind, trip] = [row.value('kind') as WayKind | null, row.number('trip')];
+      const least = kind === null ? null : leastTripMultiple(kind);
+      if (kind === null || trip === null || least === null || !exceeds(least, trip)) return undefined;
+      return {
+        value: trip, limit: least,
+        message: row.say('{name}: its trip multiple is entered as {trip}, and no breaker {kind} trips instantaneously below {least} on direct current: what is too little for it counts as enough. Correct it, or empty it for that of its kind.', {
+          trip, kind: row.words.text(kind), least,
+        }),
       };
     },
   },

@@ -6,7 +6,7 @@ import type { Words } from '../../words/index.ts';
 import type { BillItem, BillKind } from './bill.ts';
 
 /** What one row of the schedule adds to a bill. */
-export interface BillEntry extends Pick<BillItem, 'panel' | 'kind' | 'item' | 'unit' | 'partNumber' | 'price'> {
+export interface BillEntry extends Pick<BillItem, 'key' | 'panel' | 'kind' | 'item' | 'unit' | 'partNumber' | 'price'> {
   /** `null` where it is not known. */
   readonly quantity: number | null;
   /** More of it is bought than drawings show. */
@@ -22,6 +22,8 @@ export interface BillEntry extends Pick<BillItem, 'panel' | 'kind' | 'item' | 'u
 interface Bought {
   readonly kind: BillKind;
   readonly unit: BillItem['unit'];
+  /** What makes rows the same item whatever the language: a name, or ratings. */
+  readonly told: (row: BoughtRow) => readonly (string | number | null)[];
   readonly item: (row: BoughtRow) => string;
   readonly quantity: (row: BoughtRow) => number | null;
   /** The reference to the row that says part number and price; without it they stand in the row itself. */
@@ -38,11 +40,11 @@ interface BoughtRow {
 /** What is bought of each sheet, in the order of the bill. */
 const BOUGHT: Partial<Record<SheetName, Bought>> = {
   devices: {
-    kind: 'device', unit: 'pcs', by: 'type', quantity: (row) => row.number('qty'),
+    kind: 'device', unit: 'pcs', by: 'type', told: (row) => [row.text('type')], quantity: (row) => row.number('qty'),
     item: (row) => row.text('type') ?? row.words.say('Device without a type'),
   },
   supplies: {
-    kind: 'supply', unit: 'pcs', quantity: (row) => row.number('units'),
+    kind: 'supply', unit: 'pcs', told: (row) => [row.number('voltage'), row.number('rated')], quantity: (row) => row.number('units'),
     item: (row) => {
       const [words, voltage, rated] = [row.words, row.number('voltage'), row.number('rated')];
       return voltage === null || rated === null ? words.say('Supply of unknown rating')
@@ -50,7 +52,7 @@ const BOUGHT: Partial<Record<SheetName, Bought>> = {
     },
   },
   ways: {
-    kind: 'way', unit: 'pcs', quantity: () => 1,
+    kind: 'way', unit: 'pcs', told: (row) => [row.text('kind'), row.number('rated')], quantity: () => 1,
     item: (row) => {
       const [words, kind, rated] = [row.words, row.text('kind'), row.number('rated')];
       return kind === null || rated === null ? words.say('Way of unknown kind or rating')
@@ -58,7 +60,7 @@ const BOUGHT: Partial<Record<SheetName, Bought>> = {
     },
   },
   modules: {
-    kind: 'module', unit: 'pcs', quantity: () => 1,
+    kind: 'module', unit: 'pcs', told: (row) => [row.number('outputs')], quantity: () => 1,
     item: (row) => {
       const [words, outputs] = [row.words, row.number('outputs')];
       return outputs === null ? words.say('Relay module with an unknown number of outputs')
@@ -67,6 +69,7 @@ const BOUGHT: Partial<Record<SheetName, Bought>> = {
   },
   enclosures: {
     kind: 'enclosure', unit: 'pcs', quantity: () => 1,
+    told: (row) => [row.number('height'), row.number('width'), row.number('depth')],
     item: (row) => {
       const [height, width, depth] = [row.number('height'), row.number('width'), row.number('depth')];
       const { words } = row;
@@ -75,7 +78,7 @@ const BOUGHT: Partial<Record<SheetName, Bought>> = {
     },
   },
   runs: {
-    kind: 'conductor', unit: 'm', by: 'conductor',
+    kind: 'conductor', unit: 'm', by: 'conductor', told: (row) => [row.text('conductor')],
     quantity: (row) => {
       const [length, pairs] = [row.number('length'), row.number('pairs')];
       const behind = row.text('secondWay') === null ? 0 : row.number('secondLength');
@@ -103,10 +106,15 @@ export function billEntries(schedule: LoadSchedule): BillEntry[] {
       const type: Cells = by === 'type' ? { type: own.text('type'), description: list?.text('description') ?? null } : {};
       const isLong = isPerMetre(type);
       return [{
-        panel: panelOf(schedule, sheet, row.id), kind, item: bought.item(own), unit: isLong ? 'm' : bought.unit,
+        key: keyOf(kind, bought.told(own)), panel: panelOf(schedule, sheet, row.id), kind, item: bought.item(own), unit: isLong ? 'm' : bought.unit,
         isCable: kind === 'conductor' || (isLong && isCable(type)),
         quantity: bought.quantity(own), isGone: row.cells.state === GONE, row: place, ref: tagOf(sheet, row) || null,
         partNumber: list?.text('partNumber') ?? null, price: list?.number('price') ?? null,
       }];
     }));
+}
+
+/** The same item has the same key in every bill; `?` is what is not known as a whole; slashes of names stand twice. */
+function keyOf(kind: BillKind, told: readonly (string | number | null)[]): string {
+  return [kind, ...told.includes(null) ? ['?'] : told.map((each) => String(each).replaceAll('/', '//'))].join('/');
 }

@@ -35,27 +35,27 @@ export function billTables(
   bill: Bill, older: Bill | undefined, words: Words,
 ): Readonly<Record<'byPanel' | 'inAll', BillTable> & Partial<Record<'changes' | 'changesInAll', BillTable>>> {
   const { items, inAll } = bill;
-  const [panel, kind, item] = [words.say('Panel'), words.say('Item kind'), words.say('Item')];
+  const [key, panel, kind, item] = [words.say('Key'), words.say('Panel'), words.say('Item kind'), words.say('Item')];
   const [quantity, unit] = [words.say('Quantity'), words.say('Unit')];
   const headings = [
-    panel, kind, item, quantity, unit, words.say('Part number'), words.say('Price'), words.say('Amount'), words.say('Why'),
+    panel, key, kind, item, quantity, unit, words.say('Part number'), words.say('Price'), words.say('Amount'), words.say('Why'),
   ];
   const row = (each: BillItem) => [
-    each.panel ?? '', kindText(each.kind, words), each.item, each.quantity, unitText(each.unit, words),
+    each.panel ?? '', each.key, kindText(each.kind, words), each.item, each.quantity, unitText(each.unit, words),
     each.partNumber ?? '', each.price, each.amount, each.why,
   ];
   const changeHeadings = [
-    panel, kind, item, words.say('Before'), words.say('After'), words.say('Difference'), unit, words.say('Amount more by'),
+    panel, key, kind, item, words.say('Before'), words.say('After'), words.say('Difference'), unit, words.say('Amount more by'),
   ];
   const changeRow = (each: BillChange) => [
-    each.panel ?? '', kindText(each.kind, words), each.item, each.before, each.after, each.difference,
+    each.panel ?? '', each.key, kindText(each.kind, words), each.item, each.before, each.after, each.difference,
     unitText(each.unit, words), each.amount,
   ];
   return {
-    byPanel: { title: words.say('Bill of quantities'), headings, rows: items.map(row), product: [3, 6, 7] },
+    byPanel: { title: words.say('Bill of quantities'), headings, rows: items.map(row), product: [4, 7, 8] },
     inAll: {
       title: words.say('All panels'), headings: headings.slice(1), rows: inAll.map((each) => row(each).slice(1)),
-      product: [2, 5, 6],
+      product: [3, 6, 7],
     },
     ...older === undefined ? {} : {
       changes: {

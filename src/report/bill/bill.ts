@@ -5,6 +5,11 @@ export type BillKind = 'device' | 'supply' | 'way' | 'module' | 'enclosure' | 'c
 
 /** One line of a bill of quantities. */
 export interface BillItem {
+  /**
+   * What it is, the same in every bill and language, by which bills are compared: kind, then name or ratings, as
+   * `supply/24/5`. Items that differ in panel, part number or price alone have the same.
+   */
+  readonly key: string;
   /** Tag of the enclosure that it belongs to; `null` where none is said, and in a bill of all panels. */
   readonly panel: string | null;
   readonly kind: BillKind;

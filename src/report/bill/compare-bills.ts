@@ -1,7 +1,7 @@
 import type { Bill, BillItem } from './bill.ts';
 
 /** An item of which a newer bill has more or less, or for which it asks another amount. */
-export interface BillChange extends Pick<BillItem, 'panel' | 'kind' | 'item' | 'unit'> {
+export interface BillChange extends Pick<BillItem, 'key' | 'panel' | 'kind' | 'item' | 'unit'> {
   /** As far as they are known; 0 where the bill has no such item. */
   readonly before: number;
   readonly after: number;
@@ -12,21 +12,21 @@ export interface BillChange extends Pick<BillItem, 'panel' | 'kind' | 'item' | '
 }
 
 /**
- * What a newer bill has more and less than an older one; part numbers do not matter.
+ * What a newer bill has more and less than an older one, key by key; part numbers do not matter.
  * @param by `items`: panel by panel, where what moved to another panel is less in one and more in the other; `inAll`:
  *   of all panels together.
  */
 export function compareBills(older: Bill, newer: Bill, by: 'items' | 'inAll' = 'items'): BillChange[] {
   const [before, after] = [sums(older[by]), sums(newer[by])];
-  return [...new Map([...after, ...before])].flatMap(([key, { panel, kind, item, unit }]): BillChange[] => {
-    const [was, is] = [before.get(key) ?? NONE, after.get(key) ?? NONE];
+  return [...new Map([...after, ...before])].flatMap(([place, { key, panel, kind, item, unit }]): BillChange[] => {
+    const [was, is] = [before.get(place) ?? NONE, after.get(place) ?? NONE];
     const [difference, amount] = [less(is.quantity, was.quantity)!, less(is.amount, was.amount)];
     return difference === 0 && (amount === 0 || (is.amount === null && was.amount === null)) ? []
-      : [{ panel, kind, item, unit, before: was.quantity, after: is.quantity, difference, amount }];
+      : [{ key, panel, kind, item, unit, before: was.quantity, after: is.quantity, difference, amount }];
   });
 }
 
-interface Sum extends Pick<BillItem, 'panel' | 'kind' | 'item' | 'unit' | 'amount'> {
+interface Sum extends Pick<BillItem, 'key' | 'panel' | 'kind' | 'item' | 'unit' | 'amount'> {
   readonly quantity: number;
 }
 
@@ -39,7 +39,7 @@ function less(one: number | null, other: number | null): number | null {
 function sums(items: readonly BillItem[]): Map<string, Sum> {
   const byKey = new Map<string, Sum>();
   for (const item of items) {
-    const key = JSON.stringify([item.panel, item.kind, item.item, item.unit]);
+    const key = JSON.stringify([item.panel, item.key, item.unit]);
     const { quantity, amount } = byKey.get(key) ?? NONE;
     byKey.set(key, {
       ...item, quantity: quantity + (item.quantity ?? 0),

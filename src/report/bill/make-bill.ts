@@ -37,8 +37,8 @@ function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): (strin
   return [...panelNames(schedule), null].filter((name) => said.has(name));
 }
 
-const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
-  JSON.stringify([kind, item, unit, partNumber, price]);
+const keyOf = ({ key, unit, partNumber, price }: BillEntry | BillItem) =>
+  JSON.stringify([key, unit, partNumber, price]);
 
 /** Items of one panel, or of all, each kind in order of its names. */
 function itemsOf(entries: readonly BillEntry[], allowance: number, words: Words): BillItem[] {
@@ -48,7 +48,7 @@ function itemsOf(entries: readonly BillEntry[], allowance: number, words: Words)
 }
 
 function itemOf(members: readonly BillEntry[], allowance: number, words: Words): BillItem {
-  const { panel, kind, item, unit, isCable, partNumber, price } = members[0]!;
+  const { key, panel, kind, item, unit, isCable, partNumber, price } = members[0]!;
   const known = members.filter(({ quantity }) => quantity !== null);
   const unknown = members.filter(({ quantity }) => quantity === null);
   const sum = sumOf(members.map(({ quantity }) => quantity));
@@ -66,7 +66,7 @@ function itemOf(members: readonly BillEntry[], allowance: number, words: Words):
       })],
   ].join(' ');
   return {
-    panel, kind, item, quantity, unit, partNumber, price, amount: amountOf(quantity, price),
+    key, panel, kind, item, quantity, unit, partNumber, price, amount: amountOf(quantity, price),
     unknownRows: unknown.length, why,
   };
 }

@@ -17,8 +17,10 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
   const add = (table: ReportTable) => { if (table.rows.length > 0) tables.push(table); };
   add({
     title: words.say('Details'), columns: textColumns(words.say('Detail'), words.say('Before'), words.say('Now')),
-    rows: details.map(({ key, before, after }) =>
-      ({ cells: [words.say(DETAIL_TITLES[key]), detailText(key, before, words), detailText(key, after, words)].map(textCell) })),
+    rows: details.map(({ key, before, after }) => {
+      const texts = [before, after].map((text) => detailText(key, text, words));
+      return { cells: [words.say(DETAIL_TITLES[key]), ...texts].map(textCell) };
+    }),
   });
   add({
     title: words.say('Rows'),

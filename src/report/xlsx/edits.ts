@@ -72,13 +72,16 @@ function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): 
   const cells = workbook.cells(worksheetName(written.say('Load table'))) ?? workbook.cells(workbook.sheets[0] ?? '');
   const titles = cells === undefined || 'ok' in cells ? [] : DETAIL_KEYS.map((key) =>
     cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key])));
-  if (cells === undefined || 'ok' in cells || titles.every((title) => title === undefined)) return [notFound(words.say('Details'), words)];
+  if (cells === undefined || 'ok' in cells || titles.every((title) => title === undefined)) {
+    return [notFound(words.say('Details'), words)];
+  }
   return DETAIL_KEYS.flatMap((key, place) => {
     const title = titles[place];
     const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
     const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
     // Dates stood as they were entered once.
-    if (title !== undefined && (before === after || (before !== null && detailText(key, before, written) === after))) return [];
+    const isSame = before === after || (before !== null && detailText(key, before, written) === after);
+    if (title !== undefined && isSame) return [];
     return [different(words.say(DETAIL_TITLES[key]), before ?? '–', after ?? '–', words)];
   });
 }

@@ -22,7 +22,7 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
 export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
   'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage', 'supply-devices-voltage-unknown',
-  'way-fuse-unknown', 'way-start-unknown',
+  'way-fuse-unknown', 'way-start-unknown', 'way-trip-below-kind',
   'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice', 'number-out-of-range',
 ]);
 

@@ -28,7 +28,10 @@ export function formatCell(column: Column, value: CellValue, words: Words, use: 
   return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : metres);
 }
 
-/** Decimals with which the figures of a column are shown: two of amperes and volts; a ratio counts those of its percentage. */
+/**
+ * Decimals with which the figures of a column are shown: two of amperes and volts; a ratio counts those of its
+ * percentage.
+ */
 export function decimalsOf({ decimals, unit }: Column): number {
   return decimals ?? (unit === 'A' || unit === 'V' ? 2 : 0);
 }

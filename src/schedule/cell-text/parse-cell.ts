@@ -97,7 +97,8 @@ function suggested(column: InputColumn, text: string, words: Words): ParsedCell 
   return found && {
     ok: true, value: found.value,
     hint: words.say('{title} {value} for {name}: {source}', {
-      title: words.text(column.title), value: withUnit(column, found.value, words), name: words.text(found.label), source: words.text(found.source),
+      title: words.text(column.title), value: withUnit(column, found.value, words), name: words.text(found.label),
+      source: words.text(found.source),
     }),
   };
 }

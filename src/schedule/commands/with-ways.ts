@@ -55,13 +55,16 @@ export function withWays(document: ScheduleDocument, changes: readonly Change[],
   const runNow = (id: number): Cells => {
     const cells = { ...document.row('runs', id)?.cells };
     for (const change of sets) {
-      if (change.id === id && (!NAMING.includes(change.key) || named.has(change))) cells[change.key] = named.get(change) ?? change.value;
+      if (change.id !== id || (NAMING.includes(change.key) && !named.has(change))) continue;
+      cells[change.key] = named.get(change) ?? change.value;
     }
     return cells;
   };
   // The second finds its rail by the first, which may be made here too.
   for (const key of NAMING) {
-    for (const change of sets) if (change.key === key) named.set(change, tagFor(change.value, () => runNow(change.id)) ?? null);
+    for (const change of sets.filter((each) => each.key === key)) {
+      named.set(change, tagFor(change.value, () => runNow(change.id)) ?? null);
+    }
   }
   const done = changes.map((change): Change => {
     if (change.op === 'set' && named.has(change)) return { ...change, value: named.get(change)! };

@@ -103,6 +103,7 @@ function smallestName(
     const carriesAmps = carriedCurrent(maxAmps, known.pairs, ambient, grouped, highest, base);
     const temperature = entered ?? warmth(run, maxAmps, highest, base);
     if (typeof name !== 'string' || ohmPerKm === null || carriesAmps === null || temperature === null) continue;
+    if (exceeds(temperature, highest)) continue;
     names.push(name);
     candidates.push({ ohmPerKm, carriesAmps, temperature });
   }
@@ -123,10 +124,12 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
     : loopResistancePerMetre(ohmPerKm, temperature, known.pairs);
   const [loopOhmPerMetre, faultOhmPerMetre] = [loop(known.temperature), loop(FAULT_TEMPERATURE)];
   const carriesAmps = run.number('carries');
+  // No length makes up for conductors that are warmer than they may get.
+  const isTooWarm = exceeds(known.temperature, run.number('conductor.maxTemperature') ?? Infinity);
   return {
     figures: {
       smallestConductor: smallestName(whole, run, known, taps, limits),
-      maxLength: loopOhmPerMetre === null || faultOhmPerMetre === null ? null : longestRun(
+      maxLength: loopOhmPerMetre === null || faultOhmPerMetre === null ? null : isTooWarm ? 0 : longestRun(
         { ...known, loopOhmPerMetre, taps }, known.lengthMetres,
         carriesAmps === null ? limits : { ...limits, carriesAmps }, faultOhmPerMetre,
       ),
