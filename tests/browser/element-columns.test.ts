@@ -97,6 +97,7 @@ describe('columns', () => {
 
   test('of an empty sheet are as wide as what is typed, once a second row begins', async () => {
     const element = await mountElement();
+    await expect.poll(() => part(element, '[data-way=begin]')).not.toBeNull();
     await userEvent.click(part(element, '[data-way=begin]')!);
     const narrow = heading(element, 'area')!.offsetWidth;
     await userEvent.keyboard('L1-001{Tab}Ground floor, hall{Enter}L1-002{Enter}');
