@@ -67,8 +67,11 @@ export function triedOn(schedule: LoadSchedule, trial: LoadSchedule): TriedChang
   };
 }
 
-const openCounts = ({ findings }: LoadSchedule) => Object.fromEntries(SEVERITIES.map((each) => [each, findings
-  .filter(({ severity, accepted }) => severity === each && accepted === undefined).length])) as Record<Severity, number>;
+const openCounts = ({ findings }: LoadSchedule) => {
+  const open = findings.filter(({ accepted }) => accepted === undefined);
+  return Object.fromEntries(SEVERITIES.map((each) =>
+    [each, open.filter(({ severity }) => severity === each).length])) as Record<Severity, number>;
+};
 
 /** Rows keep their ids, whatever becomes of their tags. */
 function sameRows(before: LoadSchedule, after: LoadSchedule): Record<SheetName, MatchedRows> {
