@@ -78,7 +78,9 @@ test('a supply by mouse: a tag that exists is refused with its place, another on
   expect(act.count).toBeLessThanOrEqual(13);
   // What is done to device rows and runs is not done on supplies.
   const asked: string[] = [];
-  part(element, 'elv-schedule-grid')!.addEventListener(CommandEvent.type, (event) => { asked.push((event as CommandEvent).command); });
+  part(element, 'elv-schedule-grid')!.addEventListener(CommandEvent.type, (event) => {
+    if (event instanceof CommandEvent) asked.push(event.command);
+  });
   await expect.poll(() => part(element, 'elv-rework')!.hidden).toBe(true);
   await act.press('Alt+Shift+X', 'Alt+Shift+M', 'Alt+Shift+S', 'Alt+Shift+D');
   expect(asked).toEqual(['duplicate']);

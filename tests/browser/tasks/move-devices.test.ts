@@ -89,7 +89,7 @@ test('from the sheet of runs, whole runs go to another rail', async () => {
 
 test('a way that is made for a run, whose own stays, is counted with it', async () => {
   const { sheets } = CONTENT;
-  const runs = sheets!.runs!.map((run) => ({ ...run, way: 'L1-F1' }));
+  const runs = sheets.runs!.map((run) => ({ ...run, way: 'L1-F1' }));
   const element = await mountElement({ content: { ...CONTENT, sheets: { ...sheets, runs } } });
   const act = new CountedActions(element);
   await act.openSheet('runs');
