@@ -22,7 +22,8 @@ function longest(schedule: LoadSchedule, id: number): string {
   const text = (key: string) => figureText(schedule, { sheet: 'runs', id, key });
   const most = numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' });
   if (most === null) return '';
-  return most === 0 ? words.say('with {conductor} it fails at any length', { conductor: text('conductor') })
+  // What is shown in decimetres, rounded down, would be 0.0 m.
+  return most < 0.1 ? words.say('with {conductor} it fails at any length', { conductor: text('conductor') })
     : words.say('with {conductor} it may be {length} long{placed, plural, =0 {} other {, with the distances on it scaled along}}', {
       conductor: text('conductor'), length: text('maxLength'), placed: placedOn(schedule, id),
     });

@@ -99,12 +99,18 @@ export class FindBar extends LitElement {
     this.focusField();
   }
 
+  protected override updated(): void {
+    // A button that has nothing more to do would swallow the keys that follow, such as Escape.
+    if ((this.renderRoot as ShadowRoot).activeElement?.matches(':disabled') === true) this.focusField();
+  }
+
   override render(): TemplateResult {
     const { words, readonly } = this;
     const replacing = this.replacing && !readonly;
     return html`<section class="bar" role="search" aria-label=${words.say('Find and replace')} @keydown=${this.#onKeydown}>
       <form @submit=${this.#onSubmit}>
         <label>${words.say('Find')} <input type="text" name="text" .value=${this.text} autocomplete="off" spellcheck="false" @input=${this.#onInput}></label>
+        ${replacing ? html`<label>${words.say('Replace by')} <input type="text" name="by" .value=${this.by} autocomplete="off" spellcheck="false" @input=${this.#onInput}></label>` : nothing}
         <span class="steps">
           <button type="button" data-do="previous" title=${words.say('Previous (Shift+Enter)')} aria-label=${words.say('Previous')} @click=${() => { this.step(-1); }}>${icon('moveUp')}</button>
           <button type="button" data-do="next" title=${words.say('Next (Enter)')} aria-label=${words.say('Next')} @click=${() => { this.step(1); }}>${icon('moveDown')}</button></span>
@@ -112,7 +118,7 @@ export class FindBar extends LitElement {
         ${this.#choice('where', words.say('Where in a cell'), Object.entries(WHERE).map(([value, title]) => [value, words.say(title)]), this.where, (value) => { this.where = value as Search['where']; })}
         ${this.#choice('scope', words.say('Where to look'), this.#scopes, this.scope, (value) => { this.scope = value as Scope; })}
         <label><input type="checkbox" name="exact" .checked=${this.exact} @change=${(event: Event) => { this.exact = (event.currentTarget as HTMLInputElement).checked; }}>${words.say('Match case')}</label>
-        ${replacing ? this.#replaceFields() : nothing}
+        ${replacing ? this.#replaceButtons() : nothing}
         <button type="button" class="close" title=${words.say('Close (Esc)')} aria-label=${words.say('Close')} @click=${this.#close}>${icon('close')}</button>
       </form>
       ${replacing && this.text !== '' ? this.#preview() : nothing}
@@ -151,11 +157,10 @@ export class FindBar extends LitElement {
       ${options.map(([value, title]) => html`<option value=${value} ?selected=${value === chosen}>${title}</option>`)}</select>`;
   }
 
-  #replaceFields(): TemplateResult {
+  #replaceButtons(): TemplateResult {
     const { words } = this;
     const n = this.#taken.length;
-    return html`<label>${words.say('Replace by')} <input type="text" name="by" .value=${this.by} autocomplete="off" spellcheck="false" @input=${this.#onInput}></label>
-      <button type="button" class="bordered" data-do="replace" ?disabled=${n === 0} @click=${this.#replaceOne}>${words.say('Replace this one')}</button>
+    return html`<button type="button" class="bordered" data-do="replace" ?disabled=${n === 0} @click=${this.#replaceOne}>${words.say('Replace this one')}</button>
       <button type="button" class="bordered" data-do="replaceAll" title=${words.say('Replaces in all cells that are listed, as one action (Ctrl+Enter)')}
         ?disabled=${n === 0} @click=${this.#replaceAll}>${words.say('Replace all {n}', { n })}</button>`;
   }

@@ -70,6 +70,8 @@ export class GridView implements SettingsSource {
   readonly hot: Handsontable;
   model: GridModel;
   widths: number[];
+  /** Lines that there were when they were measured. */
+  #measuredLines = 0;
   /** The cells that a formula being typed is pointed at. */
   pointed: Pointed | undefined;
   readonly fontSize: number;
@@ -187,8 +189,8 @@ export class GridView implements SettingsSource {
 
   /** Shows what an action has changed. The selection stays on its rows. */
   refresh(model: GridModel): void {
-    // Widths that follow from a few rows, or from none, are nothing to many that come at once, as from a list.
-    const isOther = model.lines.length > 2 * Math.max(1, this.model.lines.length);
+    // Widths that follow from a few rows, or from none, are nothing to many: those of a list, or typed one by one.
+    const isOther = model.lines.length > 2 * Math.max(1, this.#measuredLines);
     if (model.columns !== this.model.columns) {
       this.#turnTo(model, isOther ? { ...this.#now(), widths: new Map<string, number>() } : this.#now());
       return;
@@ -514,6 +516,7 @@ export class GridView implements SettingsSource {
 
   /** Widths of the columns: those that a person gave, those that are known, and measured ones. */
   #measure(model: GridModel, known?: ReadonlyMap<string, number>): number[] {
+    this.#measuredLines = model.lines.length;
     const { wide } = model.look;
     const widths = model.columns.map(({ key }) => key in wide ? wide[key]! * this.fontSize : known?.get(key));
     if (widths.every((width) => width !== undefined)) return widths;

@@ -32,6 +32,7 @@ import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 import { shownColumns } from './shown-columns.ts';
 import type { Unsettled } from './unsettled.ts';
+import { JOBS_OF } from '../rework/job-sheets.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 const isOther = (one: unknown, other: unknown): boolean => JSON.stringify(one) !== JSON.stringify(other);
@@ -559,7 +560,10 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
-      case 'duplicate': case 'moveTo': case 'swapType': case 'splitRun': this.dispatchEvent(new CommandEvent(command)); break;
+      case 'duplicate': case 'moveTo': case 'swapType': case 'splitRun':
+        // The ids of other rows would be taken for those of devices and runs.
+        if (JOBS_OF[this.sheet]?.includes(command) === true) this.dispatchEvent(new CommandEvent(command));
+        break;
       case 'openList': this.startEditing(); break;
       case 'openMenu': this.#view!.openMenu(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;

@@ -108,9 +108,11 @@ export class MoveJob implements Job {
     const plan = this.#plan();
     const tag = this.#to?.tag ?? '';
     const problems = plan === undefined ? [words.say('Choose where the rows are to go.')] : this.#problems(plan);
-    const { devices = [], runs = [], ways = [], changes = [] } = plan ?? {};
+    const { devices = [], runs = [], ways = [], shared = [], changes = [] } = plan ?? {};
     const [device, run] = [devices[0], runs[0]];
-    const values = { n: devices.length, runs: runs.length, ways: ways.length, to: tag };
+    // A way that is made there is one too.
+    const made = shared.filter(({ way }) => this.#ways.get(way) === 'new').length;
+    const values = { n: devices.length, runs: runs.length, ways: ways.length + made, to: tag };
     const puts = [...this.#partly.values()].some((fate) => fate !== 'whole');
     const isBare = devices.length === 0;
     return {
@@ -127,12 +129,14 @@ export class MoveJob implements Job {
 
   #problems({ devices, runs, partly, shared }: MovePlan): string[] {
     const { words, schedule, rows: { sheet, ids } } = this.#host;
-    const to = this.#to!.tag;
-    if (devices.length + runs.length === 0) {
+    const { tag: to, sheet: of } = this.#to!;
+    const key = of === 'supplies' ? 'rail' : 'branch';
+    const isOnAny = sheet === 'devices' && ids.some((id) => schedule.target('devices', id, key) >= 0);
+    if (devices.length + runs.length === 0 && !isOnAny) {
       if (sheet === 'ways' && ids.every((id) => runsOfWay(schedule, id).length === 0)) {
         return [words.say('None of these ways feeds a run. Enter another rail in their cells.')];
       }
-      return [this.#to!.sheet === 'supplies'
+      return [of === 'supplies'
         ? words.say('None of these rows is on a rail yet. Enter it in their cells, or share them out.')
         : words.say('None of these rows is on a branch yet. Enter it in their cells, or share them out.')];
     }
@@ -140,11 +144,11 @@ export class MoveJob implements Job {
       ...partly.filter(({ run }) => !this.#partly.has(run)).map(({ run, moving, staying, others }) => {
         const values = { run: this.#name('runs', run), n: moving.length, all: moving.length + staying.length, to };
         return others.length === 0
-          ? words.say('{run}: {n} of its {all} rows are to go to {to}, which has no other run for them. Choose that the whole run moves, or add a run there first.', values)
-          : words.say('{run}: {n} of its {all} rows are to go to {to}. Choose whether the whole run moves, or on which run of {to} they go.', values);
+          ? words.say('{run}: {n, plural, one {# of its {all} rows is} other {# of its {all} rows are}} to go to {to}, which has no other run for them. Choose that the whole run moves, or add a run there first.', values)
+          : words.say('{run}: {n, plural, one {# of its {all} rows is} other {# of its {all} rows are}} to go to {to}. Choose whether the whole run moves, or on which run of {to} they go.', values);
       }),
       ...shared.filter(({ way }) => !this.#ways.has(way)).map(({ way, moving, staying }) => words.say(
-        'Way {way} also feeds {staying}, which stay. Choose the way that {moving} get on {to}.',
+        'Way {way} also feeds {staying} and stays. Choose the way that is to feed {moving} on {to}.',
         { way: this.#name('ways', way), staying: this.#names('runs', staying), moving: this.#names('runs', moving), to })),
     ];
   }

@@ -89,7 +89,7 @@ export class SwapJob implements Job {
     const values = { n: rows.length, from: this.#from, to: this.#to };
     return {
       label: words.say('Swap of {from} for {to} in {n, plural, one {# row} other {# rows}}', values),
-      sum: words.say('{n, plural, one {# device row} other {# device rows}} of {from} become {to}.', values),
+      sum: words.say('{n, plural, one {# device row of {from} becomes} other {# device rows of {from} become}} {to}.', values),
       problems, changes: problems.length > 0 ? [] : swapType(schedule.document, swap),
       place: rows[0] && { sheet: 'devices', id: rows[0].id, key: 'type' },
       more: (trial) => this.#difference(rows.map(({ id }) => id), trial),

@@ -45,6 +45,7 @@ export const styles = css`
   summary::-webkit-details-marker { display: none; }
   summary::after {
     content: '';
+    flex: none;
     margin-inline-start: auto;
     inline-size: 6px;
     block-size: 6px;

@@ -48,6 +48,10 @@ export const styles = css`
   @container (inline-size < 900px) {
     elv-cell-explanation[pictured] { block-size: 36em; }
   }
+  @container (inline-size < 560px) {
+    .line { flex-wrap: wrap; row-gap: 0; }
+    .line .views { margin-inline-start: auto; }
+  }
   @media (forced-colors: active) {
     .card { border: 1px solid CanvasText; }
   }

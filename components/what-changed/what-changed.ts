@@ -166,11 +166,13 @@ export class WhatChanged implements ReactiveController {
     const { words } = schedule;
     const { sheet, id, tag, from, to } = move;
     const isThere = to !== null && schedule.document.row(sheet, id) !== undefined;
-    const why = isThere ? schedule.statusBasis(sheet, id).deciding[0]?.message ?? words.say('no limit is passed and no entry is missing') : '';
+    const found = isThere ? schedule.statusBasis(sheet, id).deciding[0] : undefined;
+    // Why a row is within limits is no sentence of its own.
+    const why = found !== undefined ? `. ${found.message}` : isThere ? `: ${words.say('no limit is passed and no entry is missing')}` : '';
     const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key: 'status' }));
     return html`<li><div class="line"><button type="button" class="finding" ?disabled=${!isThere} @click=${go}>
       <span class="marks" aria-hidden="true">${from === null ? nothing : markShape(from)} → ${to === null ? nothing : markShape(to)}</span>
-      <span class="spoken"><b>${tag}</b> <span class="quiet">${words.text(SCHEMA[sheet].title)}</span> ${this.#standings(move)}${why === '' ? nothing : html`. ${why}`}</span>
+      <span class="spoken"><b>${tag}</b> <span class="quiet">${words.text(SCHEMA[sheet].title)}</span> ${this.#standings(move)}${why}</span>
     </button></div></li>`;
   }
 

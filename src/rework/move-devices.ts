@@ -134,9 +134,11 @@ export function moveDevices(schedule: LoadSchedule, move: DeviceMove): MovePlan 
   const isDecided = partly.every(({ run }) => fates.has(run))
     && shared.every(({ way }) => move.ways?.has(way) === true);
   const changes = [...insertRows(document, 'ways', document.rows('ways').length, made), ...setCells(document, edits)];
+  // What is on the target already stays where it is.
+  const isMoving = (id: number) => schedule.target('devices', id, key) !== target || elsewhere.has(id);
   return {
-    changes: isDecided ? changes : [], devices: [...devices], runs: [...runs], ways: [...ways], partly, shared,
-    isDecided,
+    changes: isDecided ? changes : [], devices: [...devices].filter(isMoving), runs: [...runs], ways: [...ways], partly,
+    shared, isDecided,
   };
 }
 

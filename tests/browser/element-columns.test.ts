@@ -95,6 +95,17 @@ describe('columns', () => {
     expect(heading(element, 'type', '.ht_clone_top_inline_start_corner')).toBeDefined();
   });
 
+  test('of an empty sheet are as wide as what is typed, once a second row begins', async () => {
+    const element = await mountElement();
+    await expect.poll(() => part(element, '[data-way=begin]')).not.toBeNull();
+    await userEvent.click(part(element, '[data-way=begin]')!);
+    const narrow = heading(element, 'area')!.offsetWidth;
+    await userEvent.keyboard('L1-001{Tab}Ground floor, hall{Enter}L1-002{Enter}');
+    await expect.poll(() => element.schedule.rows('devices')).toHaveLength(2);
+    await expect.poll(() => heading(element, 'area')!.offsetWidth).toBeGreaterThan(narrow + 40);
+    expect(cell(element, 0, 'area').scrollWidth).toBeLessThanOrEqual(cell(element, 0, 'area').clientWidth);
+  });
+
   test('are widened by a drag, and fit what they hold at a double click; a file opened again has the width', async () => {
     const area = 'A room of which the name is much longer than any column would be';
     const content = { details: {}, sheets: { devices: [{ ref: 'D1', area }, { ref: 'D2', area: 'Loft' }] } };

@@ -89,9 +89,10 @@ describe('replacing', () => {
   test('a prefix is replaced with a preview, as one action with what follows, and undone in one', async () => {
     const element = await mountElement({ content: sample() });
     await open(element, 'h', 'elv-find-bar [name=text]');
-    await userEvent.keyboard('L1');
+    // From what is found Tab goes on to what comes in its place.
+    await userEvent.keyboard('L1{Tab}L9');
     await userEvent.selectOptions(part(element, 'elv-find-bar [name=where]')!, 'beginning');
-    await userEvent.fill(part(element, 'elv-find-bar [name=by]')!, 'L9');
+    part(element, 'elv-find-bar [name=by]')!.focus();
     await expect.poll(() => parts(element, 'elv-find-bar li').map((each) => each.textContent.replace(/\s+/g, ' ').trim()))
       .toEqual(['Devices 1, Rail L1 → L9', 'Devices 2, Rail L1 → L9', 'Supplies 1, Rail L1 → L9']);
     await userEvent.keyboard('{Control>}{Enter}{/Control}');
@@ -121,6 +122,14 @@ describe('replacing', () => {
     await userEvent.fill(part(element, 'elv-find-bar [name=by]')!, 'six');
     await expect.poll(() => textOf(element, 'elv-find-bar .problem')).toMatch(/^Left as it is: “six” is not a number/);
     expect(part(element, 'elv-find-bar [data-do=replaceAll]')!.matches(':disabled')).toBe(true);
+    // A button that has done all there is gives the focus back: Escape and Ctrl+Z go on from there.
+    await userEvent.fill(part(element, 'elv-find-bar [name=by]')!, '9');
+    await expect.poll(() => part(element, 'elv-find-bar [data-do=replaceAll]')!.matches(':disabled')).toBe(false);
+    await userEvent.click(part(element, 'elv-find-bar [data-do=replaceAll]')!);
+    await expect.poll(() => element.schedule.rows('devices')[1]!.cells.qty).toBe(9);
+    await expect.poll(() => part(element, 'elv-find-bar')!.shadowRoot!.activeElement).toBe(part(element, 'elv-find-bar [name=text]'));
+    await userEvent.keyboard('{Escape}{Control>}z{/Control}');
+    await expect.poll(() => element.schedule.rows('devices')[1]!.cells.qty).toBe(6);
   });
 
   test('who may only look finds, and replaces nothing', async () => {

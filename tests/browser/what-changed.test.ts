@@ -49,8 +49,15 @@ describe('after an edit', () => {
     await expect.poll(() => sentence(element)).toMatch(/: L1 116 % → 66 %, over limit → within limits; B1 80 % → 30 %$/);
     await userEvent.click(part(element, '#changes summary')!);
     await expect.poll(() => listed(element)).toEqual([
-      '→ L1 Supplies over limit → within limits. no limit is passed and no entry is missing',
+      '→ L1 Supplies over limit → within limits: no limit is passed and no entry is missing',
     ]);
+    // On a phone what is offered and what opens below the rows stand beside each other, or below.
+    element.style.inlineSize = '374px';
+    await expect.poll(() => {
+      const [offer, views] = ['[data-offer=whatChanged]', '.views'].map((each) => part(element, each)!.getBoundingClientRect());
+      return offer!.right <= views!.left || offer!.bottom <= views!.top;
+    }).toBe(true);
+    element.style.inlineSize = '';
     const { violations } = await axe.run(part(element, '#changes')!);
     expect(violations.map(({ id }) => id)).toEqual([]);
   });

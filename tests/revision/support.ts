@@ -14,6 +14,8 @@ interface ReviseOptions extends RevisionOptions {
 interface Revised extends ListRevision {
   /** Quantities of the list by what becomes of them. */
   readonly sums: TakeoffSums;
+  /** How many of its lines wait for a person, those without a quantity too. */
+  readonly open: number;
   readonly take: () => void;
 }
 
@@ -29,7 +31,7 @@ export function revise(schedule: LoadSchedule, source: TakeoffSource, options: R
     ...rest, same: new Map([...rest.same ?? [], ...askedRows(asked).map(({ place }) => [place!, null] as const)]),
   });
   return {
-    ...revision, sums: withAsked(takeoff, revision).sums,
+    ...revision, sums: withAsked(takeoff, revision).sums, open: list.open.length,
     take: () => { schedule.act('revised', revisionChanges(schedule.document, takeoff, revision)); },
   };
 }

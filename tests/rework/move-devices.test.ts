@@ -95,6 +95,10 @@ describe('to another rail', () => {
       isDecided: true, devices: [0, 1, 2], ways: [0],
     });
     expect(moveDevices(schedule, { devices: [], runs: [3], to: L2 })).toMatchObject({ isDecided: true, changes: [] });
+    // Nor does it count among what moves.
+    const all = schedule.rows('devices').map(({ id }) => id);
+    expect(moveDevices(schedule, { devices: all, to: { sheet: 'supplies', tag: 'L1' } }))
+      .toMatchObject({ devices: [], isDecided: true, changes: [] });
   });
 
   test('a rail that is not there is a fault of the caller', () => {
@@ -196,7 +200,7 @@ describe('whatever is moved', () => {
           if (railOfRun(after, run) !== undefined) expect(railOfRun(after, run)).toBe('L3');
         } else expect(after.devices[id]).toEqual(device);
       });
-      for (const id of devices) if (railOf(sheets, sheets.devices[id]!) !== undefined) expect(moved.has(id)).toBe(true);
+      for (const id of devices) if (!['L3', undefined].includes(railOf(sheets, sheets.devices[id]!) as string | undefined)) expect(moved.has(id)).toBe(true);
       sheets.runs.forEach((run, id) => {
         if (!plan.runs.includes(id)) { expect(after.runs[id]).toEqual(run); return; }
         expect(railOfRun(after, after.runs[id])).toBe('L3');

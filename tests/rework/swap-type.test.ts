@@ -78,3 +78,13 @@ test('tried on a copy: rows, findings and how rows stand before and after, and t
   expect(tried.counts.after.over).toBe(tried.counts.before.over + 1);
   expect(tried.findings).toContainEqual(expect.objectContaining({ kind: 'came', rule: 'supply-over-usable', tag: 'L1', after: 'over' }));
 });
+
+test('findings are counted as the overview counts them: what was accepted is apart', () => {
+  // 15 × 0.4 A of 5 A.
+  const schedule = scheduleOf([{ ref: 'D1', type: 'Lamp', qty: 15, rail: 'L1' }]);
+  const open = () => schedule.findings.filter(({ severity, accepted }) => severity === 'over' && accepted === undefined);
+  const all = open().length;
+  schedule.accept(open().find(({ rule }) => rule === 'supply-over-usable')!, { reason: 'r', name: 'n', date: '2026-03-02' });
+  const { before, after } = tryChanges(schedule, swapType(schedule.document, { from: 'Lamp', to: 'Horn', drop: [] })).counts;
+  expect([before.over, after.over]).toEqual([all - 1, 0]);
+});

@@ -133,6 +133,14 @@ describe('rooms that stand once', () => {
   });
 });
 
+it.each([
+  ['L2;;\nL3;2;7', ['L3', 'L3']], ['Room 101;;\nRoom 102;2;7', ['Room 102', 'Room 102']], ['L1;;\nR1;2;1\nL2;;\nR1;7;4', ['L1, R1', 'L1, R1', 'L2, R1', 'L2, R1']],
+  // A storey holds for its rooms, until the next one.
+  ['Ground floor;;\nHall;2;7\nFirst floor;;\nHall;1;', ['Ground floor, Hall', 'Ground floor, Hall', 'First floor, Hall']],
+])('a room of a matrix that has no devices holds for no other room: %s', (lines, areas) => {
+  expect(read(`Room;Router;Light sensor\n${lines}`).lines.flatMap(({ outcome, area }) => outcome === 'taken' ? [area] : [])).toEqual(areas);
+});
+
 describe('tables of a page', () => {
   const page = `<html><style><!-- .old {text-decoration:line-through} --></style><body><table>
     <col><col><col style='display:none'>

@@ -60,8 +60,8 @@ export class LineCells {
   /** A title stands for the area of the lines below, where these have no other. */
   entitle(line: number, fields: readonly string[], text: string): void {
     this.#areas.clear();
-    this.#titles.add(line, text);
     const place = this.places('area').find((index) => fields[index] === text);
+    this.#titles.add(line, text, place !== undefined);
     if (place !== undefined) this.#areas.set(place, { line, text });
   }
 

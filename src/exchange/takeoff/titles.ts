@@ -9,10 +9,12 @@ export interface Title {
   readonly ranks: readonly number[];
   /** Its text as it is compared, where that names a place. */
   readonly place: string | undefined;
+  /** It stands where rooms do, so that it may be one of them that has no devices. */
+  readonly isRoom: boolean;
 }
 
-const titleOf = (line: number, text: string): Title =>
-  ({ line, text, ranks: ranksOf(text), place: isPlaceTitle(text) ? plainKey(text) : undefined });
+const titleOf = (line: number, text: string, isRoom: boolean): Title =>
+  ({ line, text, ranks: ranksOf(text), place: isPlaceTitle(text) ? plainKey(text) : undefined, isRoom });
 
 /**
  * The titles that hold for the lines below them, as a building over its storeys: one of the same kind takes the place
@@ -26,11 +28,11 @@ export class Titles {
 
   /** @param sheet its name, where it may be an area. */
   constructor(sheet: string | undefined) {
-    if (sheet !== undefined && isPlaceTitle(sheet)) this.#sheet = titleOf(0, sheet);
+    if (sheet !== undefined && isPlaceTitle(sheet)) this.#sheet = titleOf(0, sheet, false);
   }
 
-  add(line: number, text: string): void {
-    const added = titleOf(line, text);
+  add(line: number, text: string, isRoom: boolean): void {
+    const added = titleOf(line, text, isRoom);
     const { ranks } = added;
     const alike = this.#titles.findIndex((title) => haveCommon(title.ranks, ranks));
     const above = alike >= 0 ? this.#titles.slice(0, alike)
@@ -52,11 +54,17 @@ export class Titles {
     return isSaid ? this.#titles : [sheet, ...this.#titles];
   }
 
-  /** Those that name a place, apart from what a room says itself. */
+  /** Those that name a place, apart from what a room says itself; L2 without devices does not hold for L3. */
   within(room: string): readonly Title[] {
     const own = ` ${plainKey(room)} `;
-    return this.all.filter(({ place }) => place !== undefined && !own.includes(` ${place} `));
+    return this.all.filter(({ place, text, isRoom }) => place !== undefined && !own.includes(` ${place} `)
+      && !(isRoom && numbered(text) === numbered(room)));
   }
+}
+
+/** A text without its numbers, which alone tell rooms of one kind apart. */
+function numbered(text: string): string {
+  return text.toLowerCase().replace(/\d+/g, '#').trim();
 }
 
 function haveCommon(one: readonly number[], other: readonly number[]): boolean {

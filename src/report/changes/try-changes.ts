@@ -1,4 +1,4 @@
-import type { Severity, Status } from '../../findings/index.ts';
+import { SEVERITIES, type Severity, type Status } from '../../findings/index.ts';
 import { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, SHEET_NAMES, tagOf, withUnit, type Change, type Row, type SheetName,
@@ -31,7 +31,7 @@ export interface StandingChange {
 
 /** What changes would come to. */
 export interface TriedChanges extends ScheduleChanges {
-  /** Number of findings of each severity, before and after. */
+  /** Number of findings of each severity that nobody has accepted, before and after. */
   readonly counts: Readonly<Record<'before' | 'after', Readonly<Record<Severity, number>>>>;
   /** Rows that stand otherwise, in the order of the sheets. */
   readonly standings: readonly StandingChange[];
@@ -62,10 +62,16 @@ export function tryChanges(schedule: LoadSchedule, changes: readonly Change[]): 
 export function triedOn(schedule: LoadSchedule, trial: LoadSchedule): TriedChanges {
   return {
     ...compareSchedules(schedule, trial, sameRows(schedule, trial)),
-    counts: { before: { ...schedule.findingCounts }, after: { ...trial.findingCounts } },
+    counts: { before: openCounts(schedule), after: openCounts(trial) },
     standings: SHEETS_WITH_STATUS.flatMap((sheet) => standingChanges(sheet, schedule, trial)),
   };
 }
+
+const openCounts = ({ findings }: LoadSchedule) => {
+  const open = findings.filter(({ accepted }) => accepted === undefined);
+  return Object.fromEntries(SEVERITIES.map((each) =>
+    [each, open.filter(({ severity }) => severity === each).length])) as Record<Severity, number>;
+};
 
 /** Rows keep their ids, whatever becomes of their tags. */
 function sameRows(before: LoadSchedule, after: LoadSchedule): Record<SheetName, MatchedRows> {

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { CommandEvent } from '../../../components/events/index.ts';
 import type { Content } from '../../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, textOf } from '../element-mount.ts';
 import { CountedActions } from './counted-actions.ts';
@@ -75,4 +76,12 @@ test('a supply by mouse: a tag that exists is refused with its place, another on
   await expect.poll(() => element.schedule.rows('supplies').map(({ cells }) => cells.rail)).toEqual(['P1', 'L1', 'Q7']);
   expect(element.schedule.rows('ways').slice(2).map(({ cells }) => cells.rail)).toEqual(['Q7', 'Q7']);
   expect(act.count).toBeLessThanOrEqual(13);
+  // What is done to device rows and runs is not done on supplies.
+  const asked: string[] = [];
+  part(element, 'elv-schedule-grid')!.addEventListener(CommandEvent.type, (event) => {
+    if (event instanceof CommandEvent) asked.push(event.command);
+  });
+  await expect.poll(() => part(element, 'elv-rework')!.hidden).toBe(true);
+  await act.press('Alt+Shift+X', 'Alt+Shift+M', 'Alt+Shift+S', 'Alt+Shift+D');
+  expect(asked).toEqual(['duplicate']);
 });

@@ -86,3 +86,19 @@ test('from the sheet of runs, whole runs go to another rail', async () => {
   await element.updateComplete;
   await expect(job.updateComplete).resolves.toBe(true);
 });
+
+test('a way that is made for a run, whose own stays, is counted with it', async () => {
+  const { sheets } = CONTENT;
+  const runs = sheets.runs!.map((run) => ({ ...run, way: 'L1-F1' }));
+  const element = await mountElement({ content: { ...CONTENT, sheets: { ...sheets, runs } } });
+  const act = new CountedActions(element);
+  await act.openSheet('runs');
+  await expect.poll(() => act.rowHeading(0).textContent).toBe('1');
+  await act.clickOn(act.rowHeading(0));
+  await act.press('Alt+Shift+M');
+  await act.choose('elv-rework [data-option=to]', 'supplies L2');
+  await expect.poll(() => textOf(element, 'elv-rework .problems'))
+    .toBe('Way L1-F1 also feeds L1-W2, L1-W3, L1-W4 and stays. Choose the way that is to feed L1-W1 on L2.');
+  await act.choose(`elv-rework [data-option=way-${element.schedule.rows('ways')[0]!.id}]`, 'new');
+  await expect.poll(() => textOf(element, 'elv-rework .outcome')).toBe('10 device rows go to L2, with 1 run and 1 way.');
+});
