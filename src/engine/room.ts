@@ -127,6 +127,8 @@ function ofOutput(book: Workbook, id: number): Question {
     before: message('up to the making capacity of the contact'), most: book.number('contacts', contact, 'inrush'),
     taken: own('inrushTotal'), each: own('inrush'),
   };
+  const isPartial = ([['modules', module, 'current'], ['feeds', feed, 'demand'], ['supplies', rail, 'demand']] as const)
+    .some(([sheet, at, key]) => at >= 0 && book.isPartial(sheet, at, key));
   return {
     limits: [steady, making, {
       before: message('up to what the common side of its module carries'), most: book.number('modules', module, 'common'),
@@ -148,7 +150,11 @@ function ofOutput(book: Workbook, id: number): Question {
         most: book.number('supplies', rail, 'usable') * book.number('supplies', rail, 'target'),
       },
     ),
-    remarks: isKnown(making) ? [] : [message('Its inrush is not known and not taken into account.')],
+    remarks: [
+      // That of a coil is taken by its kind.
+      ...isKnown(making) || own('surge') > 0 ? [] : [message('Its inrush is not known and not taken into account.')],
+      ...!isPartial ? [] : [message('Not all that hangs on its feed, module or rail is known, so that there may be less.')],
+    ],
   };
 }
 

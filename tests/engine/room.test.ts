@@ -83,6 +83,16 @@ describe('room on an output, by hand', () => {
     expect([2 + within, 3 + within].map((qty) => valueAt(filled(qty), 'feeds', 0, 'status'))).toEqual(['ok', 'near']);
   });
 
+  test('says that there may be less where something else on its feed is not known, and takes the start of a coil', () => {
+    const coils = scheduleOf({
+      contacts: [{ contact: 'relay', coil: 6 }], feeds: [{ feed: 'X', rated: 6, curve: 'B' }],
+      supplies: [{ rail: 'A', rated: 10, feed: 'X' }],
+      // A B 6 stands 25.38 A for sure: ten times 0.5 A each start, five of them, not six.
+      outputs: [{ output: 'K1', contact: 'relay', kind: 'coil', power: 115, qty: 3, feed: 'X' }],
+    });
+    expect(roomFor(coils, 'outputs', idAt(coils, 'outputs'))?.sentence).toBe('Capacity left for 9 more of this load up to the rating, 2 until the breaker of its feed may trip when it starts. Not all that hangs on its feed, module or rail is known, so that there may be less.');
+  });
+
   test('is not known without power or rating', () => {
     expect(output({ qty: 4 })).toBeUndefined();
     expect(output({ qty: 4, power: 230 }, { contact: 'relay', resistive: 16 })).toBeUndefined();

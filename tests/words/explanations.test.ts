@@ -117,10 +117,16 @@ test('an input says whether somebody entered it or the column gives it', () => {
 });
 
 describe('the room that is left', () => {
-  // 165 A less 4 × 12.5 A of inrush, by 12.5 A: 9.
+  // 165 A less 4 × 12.5 A of inrush, by 12.5 A: 9. Another output on its feed is not wholly known.
   test.each([
-    ['de', 'Platz für weitere Lasten dieser Art bis zum Einschaltvermögen des Kontakts: 9.'],
-    ['fr', 'Place pour d’autres charges identiques avant le pouvoir de fermeture du contact\u00a0: 9.'],
+    [
+      'de',
+      'Platz für weitere Lasten dieser Art bis zum Einschaltvermögen des Kontakts: 9. Nicht alles, was an seinem Netzstromkreis, seinem Modul oder seiner Schiene hängt, ist bekannt; der Platz kann kleiner sein.',
+    ],
+    [
+      'fr',
+      'Place pour d’autres charges identiques avant le pouvoir de fermeture du contact\u00a0: 9. Tout ce qui dépend de son départ, de son module ou de son circuit n’est pas connu\u00a0: il peut y avoir moins de place.',
+    ],
   ])('on an output in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
     expect(roomFor(schedule, 'outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);
