@@ -2,12 +2,13 @@ import { read, utils, write } from '@e965/xlsx';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { runTable } from '../../src/cli/run-table.ts';
 import { isScheduleText } from '../../src/exchange/index.ts';
 import { SCHEMA } from '../../src/schedule/index.ts';
 
-const DEMO = new URL('../../data/demo.schedule.json', import.meta.url).pathname;
+const DEMO = fileURLToPath(new URL('../../data/demo.schedule.json', import.meta.url));
 let folder: string;
 beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'edited-')); });
 afterAll(async () => { await rm(folder, { recursive: true }); });

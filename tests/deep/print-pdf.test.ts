@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser } from '../../src/cli/find-browser.mjs';
 import { runTable } from '../../src/cli/run-table.ts';
@@ -9,7 +10,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, PAPERS, scheduleDigest } from '../../src/report/index.ts';
 import { demoContent } from '../report/demo.ts';
 
-const DEMO = new URL('../../data/demo.schedule.json', import.meta.url).pathname;
+const DEMO = fileURLToPath(new URL('../../data/demo.schedule.json', import.meta.url));
 /** Long and short side in points: 297 × 210 mm and 420 × 297 mm of ISO 216. */
 const SIDES = { A4: [841.9, 595.3], A3: [1190.6, 841.9] } as const;
 

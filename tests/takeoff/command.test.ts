@@ -3,6 +3,7 @@ import { mkdtemp, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { TYPES } from './support.ts';
@@ -16,7 +17,7 @@ interface Printed {
   readonly undecided: number;
 }
 
-const ROOT = new URL('../../', import.meta.url).pathname;
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const data = (name: string) => path.join(ROOT, 'data', name);
 const folder = await mkdtemp(path.join(tmpdir(), 'takeoff-'));
 
