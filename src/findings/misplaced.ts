@@ -16,15 +16,12 @@ function count(document: ScheduleDocument, book: Workbook, place: Place): Readon
   const [distances, lengths] = [
     book.columns('devices').numbers.get('distance')!, book.columns('runs').numbers.get('length')!,
   ];
-  // A distance that holds something and tells nothing is not as if it were empty.
-  const isUnread = (id: number) =>
-    Number.isNaN(distances[id]) && (document.row('devices', id)?.cells.distance ?? null) !== null;
   const size = document.capacity('devices');
   for (let id = 0; id < size; id += 1) {
     const run = runs[id]!;
     if (run < 0) continue;
     const isElsewhere = railOfRun[run]! >= 0 && rails[id] !== railOfRun[run];
-    if (place === 'runs' && (isElsewhere || exceeds(distances[id]!, lengths[run]!) || isUnread(id))) add(run);
+    if (place === 'runs' && (isElsewhere || exceeds(distances[id]!, lengths[run]!))) add(run);
     if (!isElsewhere || place === 'runs') continue;
     if (place === 'supplies') add(railOfRun[run]!);
     else for (const ways of waysOfRun) add(ways[run]!);
@@ -49,7 +46,21 @@ const on = (sheet: Place): Gathering<number> => ({
 });
 
 /**
- * How many rows are entered on it and on another rail, or on a run beyond its end or at no distance that can be read:
- * device rows on runs; on ways and supplies also runs whose way hangs on another rail.
+ * How many rows are entered on it and on another rail, or on a run beyond its end: device rows on
+ * runs; on ways and supplies also runs whose way hangs on another rail.
  */
 export const MISPLACED = { runs: on('runs'), ways: on('ways'), supplies: on('supplies') };
+
+/** Runs with a device row whose distance holds something and tells nothing, which is not as if it were empty. */
+export const UNREAD_DISTANCES: Gathering<true> = {
+  sheet: 'runs', reads: [['devices', 'run'], ['devices', 'distance']],
+  gather: (document, book) => {
+    const [runs, distances] = [book.targets('devices', 'run'), book.columns('devices').numbers.get('distance')!];
+    const isUnread = (id: number) =>
+      Number.isNaN(distances[id]) && (document.row('devices', id)?.cells.distance ?? null) !== null;
+    const found = new Map<number, true>();
+    const size = document.capacity('devices');
+    for (let id = 0; id < size; id += 1) if (runs[id]! >= 0 && isUnread(id)) found.set(runs[id]!, true);
+    return found;
+  },
+};

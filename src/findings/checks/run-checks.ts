@@ -4,7 +4,7 @@ import { amps, degrees, message, percent, roundedDown, roundedUp, volts } from '
 import type { Check } from '../check.ts';
 import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
 import { MISFIT } from '../misfit.ts';
-import { MISPLACED } from '../misplaced.ts';
+import { MISPLACED, UNREAD_DISTANCES } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
 import { missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
@@ -205,7 +205,7 @@ export const runChecks: readonly Check[] = [
   },
   waitsFor('run-devices-misplaced', 'runs', 'current', message(
     '{name}: a device row on it is entered on another rail, beyond its end or at no distance that can be read, so what it carries and drops is not sure.'
-  ), (row) => row.fact(MISPLACED.runs) !== undefined),
+  ), (row) => row.fact(MISPLACED.runs) !== undefined || row.fact(UNREAD_DISTANCES) !== undefined),
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
     find: (row) => {
