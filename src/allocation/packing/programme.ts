@@ -9,9 +9,10 @@ type Basic =
 const SMALL = 1e-9;
 
 /**
- * The linear programme of filling bins with patterns, by the revised simplex method with a dense inverse: least
- * size left outside, so that each item is held at least as often as there are of it and each kind of bin is used at
- * most as often as there are bins. Its first rows belong to the items, the rest to the kinds of bins.
+ * The linear programme of filling bins with patterns, by the revised simplex method with a dense inverse: nothing
+ * left outside, so that each item is held at least as often as there are of it and each kind of bin is used at
+ * most as often as there are bins. Items that were held once are never left outside again, so that what stays outside
+ * is the least only where that is nothing. Its first rows belong to the items, the rest to the kinds of bins.
  */
 export class Programme {
   readonly #items: number;
