@@ -179,7 +179,7 @@ export default defineConfig({
         extends: true,
         // Slow by nature.
         test: {
-          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 90_000, fileParallelism: false,
           sequence: { groupOrder: 5 },
         },
       },

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { demoContent } from '../support/demo-content.ts';
 import { mountElement, part, parts, removeElements } from '../element-mount.ts';
-import { isSeen, VIEWS } from './every-view.ts';
+import { isSeen, VIEWS } from '../access/every-view.ts';
 
 afterEach(() => {
   removeElements();

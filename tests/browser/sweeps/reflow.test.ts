@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { page } from 'vitest/browser';
 import { mountElement, part, parts, removeElements, sample } from '../element-mount.ts';
-import { isSeen, VIEWS, withHolders } from './every-view.ts';
+import { isSeen, VIEWS, withHolders } from '../access/every-view.ts';
 
 beforeEach(() => page.viewport(320, 256));
 afterEach(async () => {

@@ -1,21 +1,21 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { changesSince } from '../../components/drafts/changes-since.ts';
-import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
-import '../../components/drafts/draft-notices.define.ts';
-import type { ScheduleGrid } from '../../components/grid/index.ts';
-import type { ScheduleJoin } from '../../components/schedule-join/schedule-join.ts';
-import { writeSchedule } from '../../src/exchange/index.ts';
-import { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
-import { PSEUDO } from '../support/pseudo-words.ts';
-import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
-import { choose } from './support/choose.ts';
-import { demoContent } from './support/demo-content.ts';
-import { explainEach } from './support/explain-each.ts';
-import { PseudoElement } from './support/pseudo-element.ts';
-import { untranslated } from './support/untranslated.ts';
-import { openWork, paste } from './work-support.ts';
+import { changesSince } from '../../../components/drafts/changes-since.ts';
+import type { DraftNotice } from '../../../components/drafts/draft-notice.ts';
+import '../../../components/drafts/draft-notices.define.ts';
+import type { ScheduleGrid } from '../../../components/grid/index.ts';
+import type { ScheduleJoin } from '../../../components/schedule-join/schedule-join.ts';
+import { writeSchedule } from '../../../src/exchange/index.ts';
+import { LoadSchedule } from '../../../src/load-schedule.ts';
+import { SCHEMA, SHEET_NAMES, type Content } from '../../../src/schedule/index.ts';
+import { PSEUDO } from '../../support/pseudo-words.ts';
+import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from '../element-mount.ts';
+import { choose } from '../support/choose.ts';
+import { demoContent } from '../support/demo-content.ts';
+import { explainEach } from '../support/explain-each.ts';
+import { PseudoElement } from '../support/pseudo-element.ts';
+import { untranslated } from '../support/untranslated.ts';
+import { openWork, paste } from '../work-support.ts';
 
 const mounted: Element[] = [];
 

@@ -12,7 +12,7 @@ import {
 } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 import { someContent } from '../engine/random-actions.ts';
-import { demoContent } from './demo.ts';
+import { demoContent } from '../report/demo.ts';
 
 const write = async (schedule: LoadSchedule) =>
   loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
