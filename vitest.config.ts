@@ -23,6 +23,10 @@ const inBrowser = {
   // The clipboard and the focus are one for all pages.
   fileParallelism: false,
 };
+/** One page for all files of a list: to load the modules again for each file takes as long as its tests. */
+const onOnePage = {
+  isolate: false, restoreMocks: true, unstubGlobals: true, setupFiles: ['tests/browser/support/leave-nothing.ts'],
+};
 /** What a test finds out during its run would make the page load anew in its midst. */
 const entries = ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'];
 const viewport = { width: 1280, height: 800 };
@@ -100,11 +104,7 @@ export default defineConfig({
           ...inBrowser,
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          // One page for all files of a list: to load the modules again for each file takes as long as its tests.
-          isolate: false,
-          restoreMocks: true,
-          unstubGlobals: true,
-          setupFiles: ['tests/browser/support/leave-nothing.ts'],
+          ...onOnePage,
           sequence: { groupOrder: 2 },
           // Side by side, each a browser of its own with its own clipboard and focus.
           browser: {
@@ -165,6 +165,7 @@ export default defineConfig({
         optimizeDeps: { entries },
         test: {
           ...inBrowser,
+          ...onOnePage,
           name: 'deep, in a browser',
           include: sweeps,
           sequence: { groupOrder: 5 },

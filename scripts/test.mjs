@@ -95,11 +95,8 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
     return true;
   });
   if (built) environment.BUILT_FOLDER = join(projectFolder, 'dist');
-  // The pages of examples wait more than they work, and go on where the lists of browser tests leave a core.
-  await Promise.all([
-    testStep('pages as they are delivered', 'pages', environment),
-    testStep('tests in a browser', 'browser*', environment),
-  ]);
+  await testStep('pages as they are delivered', 'pages', environment);
+  await testStep('tests in a browser', 'browser*', environment);
   if (isDeep) {
     await testStep('deep tests', 'deep*', environment);
     for (const [project, name] of await provideOtherBrowsers()) {

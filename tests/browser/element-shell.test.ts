@@ -110,5 +110,5 @@ test('elements that are removed are freed', async () => {
   await expect.poll(() => {
     gc!();
     return gone.filter((each) => each.deref() !== undefined).length;
-  }, { timeout: 10_000 }).toBeLessThan(2);
+  }, { timeout: 10_000, interval: 200 }).toBeLessThan(2);
 });

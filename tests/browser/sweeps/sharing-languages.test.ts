@@ -1,13 +1,13 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Content } from '../../src/schedule/index.ts';
-import { GRID_KEY, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
-import { englishLeft } from './support/english-left.ts';
-import { PSEUDO_TAG, PseudoElement } from './support/pseudo-element.ts';
-import { untranslated } from './support/untranslated.ts';
-import { openWork, press } from './work-support.ts';
+import { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { LoadSchedule } from '../../../src/load-schedule.ts';
+import type { Content } from '../../../src/schedule/index.ts';
+import { GRID_KEY, mountElement, part, parts, removeElements, sample, textOf } from '../element-mount.ts';
+import { englishLeft } from '../support/english-left.ts';
+import { PSEUDO_TAG, PseudoElement } from '../support/pseudo-element.ts';
+import { untranslated } from '../support/untranslated.ts';
+import { openWork, press } from '../work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
 afterEach(() => {

@@ -1,11 +1,11 @@
 import axe from 'axe-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { cdp } from 'vitest/browser';
-import demo from '../../data/demo.schedule.json?raw';
-import { readSchedule } from '../../src/exchange/index.ts';
-import { LoadSchedule } from '../../src/load-schedule.ts';
-import { buildReport, loadTableHtml } from '../../src/report/index.ts';
-import { loadWords } from '../../src/words/index.ts';
+import demo from '../../../data/demo.schedule.json?raw';
+import { readSchedule } from '../../../src/exchange/index.ts';
+import { LoadSchedule } from '../../../src/load-schedule.ts';
+import { buildReport, loadTableHtml } from '../../../src/report/index.ts';
+import { loadWords } from '../../../src/words/index.ts';
 
 const read = readSchedule(demo);
 if (!read.ok) throw new Error(read.problems[0]!.message);

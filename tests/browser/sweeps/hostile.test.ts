@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { SHEET_NAMES, inputColumns, type Cells } from '../../src/schedule/index.ts';
-import { HOSTILE_TEXTS } from '../hostile/hostile-texts.ts';
-import { VIEWS } from './access/every-view.ts';
-import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
-import { openWork } from './work-support.ts';
+import { SHEET_NAMES, inputColumns, type Cells } from '../../../src/schedule/index.ts';
+import { HOSTILE_TEXTS } from '../../hostile/hostile-texts.ts';
+import { VIEWS } from '../access/every-view.ts';
+import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from '../element-mount.ts';
+import { openWork } from '../work-support.ts';
 
 const SHORT = HOSTILE_TEXTS.filter(({ length }) => length < 200)
   .map((text) => text.replace(/\p{Surrogate}|\0/gu, '\ufffd'));

@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { LoadSchedule } from '../../src/load-schedule.ts';
-import { makeWorkbook } from '../support/make-workbook.ts';
-import { drop, GRID_KEY, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
-import { PSEUDO_TAG, PseudoElement } from './support/pseudo-element.ts';
-import { untranslated } from './support/untranslated.ts';
-import { openWork, paste, press } from './work-support.ts';
+import { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { LoadSchedule } from '../../../src/load-schedule.ts';
+import { makeWorkbook } from '../../support/make-workbook.ts';
+import { drop, GRID_KEY, mountElement, part, parts, removeElements, said, sample, textOf } from '../element-mount.ts';
+import { PSEUDO_TAG, PseudoElement } from '../support/pseudo-element.ts';
+import { untranslated } from '../support/untranslated.ts';
+import { openWork, paste, press } from '../work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
 afterEach(() => {
