@@ -168,7 +168,8 @@ export default defineConfig({
           ...onOnePage,
           name: 'deep, in a browser',
           include: sweeps,
-          sequence: { groupOrder: 5 },
+          // By themselves: who types into a browser that is killed needs the machine.
+          sequence: { groupOrder: 6 },
           browser: {
             enabled: true, headless: true, viewport, provider: chromium, instances: [
               { browser: 'chromium', name: 'deep, sweeps' },
