@@ -1,7 +1,8 @@
 import { playwright } from '@vitest/browser-playwright';
 import { webdriverio } from '@vitest/browser-webdriverio';
 import { availableParallelism } from 'node:os';
-import { defineConfig } from 'vitest/config';
+import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import type { BrowserInstanceOption } from 'vitest/node';
 import { browserFlags } from './scripts/browser-flags.mjs';
 import { findBrowser } from './src/cli/find-browser.mjs';
 import { findFirefox, findWebKit } from './scripts/find-other-browsers.mjs';
@@ -42,6 +43,20 @@ const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
   // As a person allows it whom the browser asks.
   contextOptions: { locale: 'en-GB', timezoneId: 'UTC', permissions: ['clipboard-read'] },
+});
+
+/** Tests in Chromium, each list in a browser of its own. */
+const inChromium = (
+  test: NonNullable<TestProjectInlineConfiguration['test']>, lists: readonly Omit<BrowserInstanceOption, 'browser'>[],
+): TestProjectInlineConfiguration => ({
+  extends: true,
+  optimizeDeps: { entries },
+  test: {
+    ...inBrowser, ...test, browser: {
+      enabled: true, headless: true, viewport, provider: chromium,
+      instances: lists.map((list): BrowserInstanceOption => ({ browser: 'chromium', ...list })),
+    },
+  },
 });
 
 const firefox = playwright({
@@ -97,39 +112,11 @@ export default defineConfig({
           sequence: { groupOrder: 1 },
         },
       },
-      {
-        extends: true,
-        optimizeDeps: { entries },
-        test: {
-          ...inBrowser,
-          name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
-          ...onOnePage,
-          sequence: { groupOrder: 2 },
-          // Side by side, each a browser of its own with its own clipboard and focus.
-          browser: {
-            enabled: true, headless: true, viewport, provider: chromium, instances: [
-              { browser: 'chromium', name: 'browser, work', exclude: [...parts, ...alone, ...sweeps] },
-              { browser: 'chromium', name: 'browser, parts', include: parts },
-            ],
-          },
-        },
-      },
-      {
-        extends: true,
-        optimizeDeps: { entries },
-        test: {
-          ...inBrowser,
-          name: 'browser alone',
-          include: alone,
-          sequence: { groupOrder: 2 },
-          browser: {
-            enabled: true, headless: true, viewport, provider: chromium, instances: [
-              { browser: 'chromium', name: 'browser, alone' },
-            ],
-          },
-        },
-      },
+      // Side by side, each a browser of its own with its own clipboard and focus.
+      inChromium({ name: 'browser', include: ['tests/browser/**/*.test.ts'], ...onOnePage, sequence: { groupOrder: 2 } }, [
+        { name: 'browser, work', exclude: [...parts, ...alone, ...sweeps] }, { name: 'browser, parts', include: parts },
+      ]),
+      inChromium({ name: 'browser alone', include: alone, sequence: { groupOrder: 2 } }, [{ name: 'browser, alone' }]),
       {
         extends: true,
         optimizeDeps: { entries: [...walk, 'components/**/*.define.ts'] },
@@ -160,28 +147,15 @@ export default defineConfig({
           },
         },
       },
-      {
-        extends: true,
-        optimizeDeps: { entries },
-        test: {
-          ...inBrowser,
-          ...onOnePage,
-          name: 'deep, in a browser',
-          include: sweeps,
-          // By themselves: who types into a browser that is killed needs the machine.
-          sequence: { groupOrder: 6 },
-          browser: {
-            enabled: true, headless: true, viewport, provider: chromium, instances: [
-              { browser: 'chromium', name: 'deep, sweeps' },
-            ],
-          },
-        },
-      },
+      // By themselves: who types into a browser that is killed needs the machine.
+      inChromium({ name: 'deep, in a browser', include: sweeps, ...onOnePage, sequence: { groupOrder: 6 } }, [
+        { name: 'deep, sweeps' },
+      ]),
       {
         extends: true,
         // Slow by nature.
         test: {
-          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 90_000, fileParallelism: false,
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
           sequence: { groupOrder: 5 },
         },
       },

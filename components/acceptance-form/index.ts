@@ -1,2 +1,1 @@
 export * from './accepted-line.ts';
-export * from './finding-name.ts';

@@ -1,10 +1,11 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
+import { findingName } from '../../src/findings/finding-name.ts';
 import { mayHaveRemedies } from '../../src/rework/may-have-remedies.ts';
 import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, tagOf, titleWithUnit } from '../../src/schedule/index.ts';
-import { acceptedLine, findingName } from '../acceptance-form/index.ts';
+import { acceptedLine } from '../acceptance-form/index.ts';
 import { GoToEvent } from '../events/index.ts';
 import { controls, markShape, numberAt, rowName, standingOut, statusMarkStyles, type Place } from '../look/index.ts';
 import { styles } from './cell-explanation.styles.ts';

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
-import { controls, searchField } from '../look/index.ts';
+import { controls, searchField, UNFETCHED } from '../look/index.ts';
 import { addGeneralTypes, generalTypes } from './general-types.ts';
 
 /** Chooses general device types by name, and takes them as one action. */
@@ -59,7 +59,7 @@ export class TypeChoice extends LitElement {
     const n = this.chosen.size;
     return html`<input type="search" aria-label=${find} placeholder=${find} .value=${this.sought}
         @input=${({ currentTarget }: Event) => { this.sought = (currentTarget as HTMLInputElement).value; }}>
-      ${this.unfetched ? html`<p role="alert">${words.say('This part could not be fetched. Check the connection, then try again.')}</p>` : nothing}
+      ${this.unfetched ? html`<p role="alert">${words.say(UNFETCHED)}</p>` : nothing}
       <ul>${shown.map((each) => this.#line(each))}</ul>
       <p><button type="button" class="bordered" data-do="all" ?disabled=${shown.length === 0}
           @click=${() => { this.chosen = new Set([...this.chosen, ...shown.map(nameOf)]); }}>${words.say('Choose all {n}', { n: shown.length })}</button>

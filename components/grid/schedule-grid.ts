@@ -32,6 +32,7 @@ import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 import { shownColumns } from './shown-columns.ts';
 import type { Unsettled } from './unsettled.ts';
+import { UNFETCHED } from '../look/unfetched.ts';
 import { JOBS_OF } from '../rework/job-sheets.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
@@ -509,7 +510,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     try {
       return await part;
     } catch (error) {
-      this.#say(this.words.say('This part could not be fetched. Check the connection, then try again.'), 'refused');
+      this.#say(this.words.say(UNFETCHED), 'refused');
       reportError(error);
       return undefined;
     }

@@ -11,7 +11,7 @@ import type { GoToBar } from '../find-bar/go-to-bar.ts';
 import type { DetailsStrip } from '../details-strip/details-strip.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
-import { controls, icon, remember, remembered, statusMarkStyles, tokens, type Place } from '../look/index.ts';
+import { controls, icon, remember, remembered, statusMarkStyles, tokens, UNFETCHED, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
@@ -27,7 +27,6 @@ import { styles } from './load-schedule.styles.ts';
 import { panelChoice } from './panel-choice.ts';
 import { keyAction } from './own-keys.ts';
 import { ScheduleElement } from './schedule-element.ts';
-import { UNFETCHED } from './schedule-files.ts';
 import { WorkAreas } from './work-areas.ts';
 
 /** Parts in which Ctrl+Z is theirs. */

@@ -2,8 +2,9 @@ import { isScheduleText, readSchedule, writeSchedule } from '../../src/exchange/
 import type { ListWay } from '../../src/exchange/update/list-ways.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, isBlank, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
-import { message, type Words } from '../../src/words/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { isDraftFile } from '../drafts/index.ts';
+import { UNFETCHED } from '../look/unfetched.ts';
 import type { OfferedRows, TakeRows } from '../rows-offer/offered-rows.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
@@ -13,9 +14,6 @@ import { readDraft, readScheduleFile, readText, type FileReading, type ReadText 
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 import { Turns } from './turns.ts';
-
-/** What is said of a part of the software that did not come. */
-export const UNFETCHED = message('This part could not be fetched. Check the connection, then try again.');
 
 /** What the files of an element need of it. */
 export interface FilesHost extends RemoteFileHost {

@@ -11,4 +11,5 @@ export * from './status-mark.ts';
 export * from './tokens.styles.ts';
 export * from './show-entered.ts';
 export { today } from './today.ts';
+export { UNFETCHED } from './unfetched.ts';
 export { zoomOf } from './zoom-of.ts';

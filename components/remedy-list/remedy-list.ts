@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
+import { findingName } from '../../src/findings/finding-name.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { triedRemedies, type TriedRemedy } from '../../src/rework/remedies.ts';
-import { findingName } from '../acceptance-form/finding-name.ts';
 import { GoToEvent } from '../events/index.ts';
 import { controls } from '../look/index.ts';
 import { whenIdle } from '../look/when-idle.ts';

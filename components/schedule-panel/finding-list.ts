@@ -1,5 +1,6 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
-import { acceptedLine, findingName } from '../acceptance-form/index.ts';
+import { acceptedLine } from '../acceptance-form/index.ts';
+import { findingName } from '../../src/findings/finding-name.ts';
 import type { Finding, Severity } from '../../src/findings/finding.ts';
 import { mayHaveRemedies } from '../../src/rework/may-have-remedies.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';

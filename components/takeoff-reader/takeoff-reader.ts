@@ -9,7 +9,7 @@ import {
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
 import { addGeneralTypes, generalTypes } from '../first-steps/general-types.ts';
-import { controls, statusMarkStyles } from '../look/index.ts';
+import { controls, statusMarkStyles, UNFETCHED } from '../look/index.ts';
 import { RevisedList, revisedListStyles } from '../revised-list/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
@@ -271,7 +271,7 @@ export class TakeoffReader extends WorkArea {
     try {
       addGeneralTypes(this.schedule, await generalTypes());
     } catch {
-      this.#refuse(this.words.say('General types'), [{ message: this.words.say('This part could not be fetched. Check the connection, then try again.') }]);
+      this.#refuse(this.words.say('General types'), [{ message: this.words.say(UNFETCHED) }]);
     }
   };
 

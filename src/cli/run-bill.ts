@@ -4,7 +4,7 @@ import { writeBytes, writeText } from './files.ts';
 import { INPUT, type Help } from './help-text.ts';
 import { refuseUnknownPanel } from './known-panel.ts';
 import { openSchedule } from './open-schedule.ts';
-import { readPercent } from './read-percent.ts';
+import { readPercent } from './read-numbers.ts';
 
 const HELP: Help = {
   name: 'bill', does: 'Counts what a schedule lists, ready to be priced and ordered, by panel.',

@@ -1,7 +1,7 @@
 import { OFFICE_LISTS, type ShareRequest, type SizingOptions } from '../allocation/index.ts';
 import { oneOf, refuseNone, type Given } from './command.ts';
 import { CAUTION, INPUT, type Help } from './help-text.ts';
-import { readNumbers, readPercent } from './read-percent.ts';
+import { readNumbers, readPercent } from './read-numbers.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */

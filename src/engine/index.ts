@@ -12,6 +12,7 @@ export {
   type PreparedTotal,
 } from './schema-rules.ts';
 export type { SheetColumns } from './sheet-columns.ts';
+export { startingOf } from './starting-of.ts';
 export { Touched, type Keys } from './touched.ts';
 export { Workbook } from './workbook.ts';
 export type { TypedFault } from './typed-formulas.ts';

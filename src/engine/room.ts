@@ -5,7 +5,7 @@ import {
 import { tagOf, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import { runWithMore, type RunWithMore } from './run-with-more.ts';
-import { ruleOf } from './schema-rules.ts';
+import { startingOf } from './starting-of.ts';
 import type { Workbook } from './workbook.ts';
 
 /** How many more of the same something takes. A count is `null` where any number fits, as one more takes nothing. */
@@ -161,19 +161,14 @@ function ofOutput(book: Workbook, id: number): Question {
 /** What the breaker of a feed stands while more of the load of an output start at once. */
 function feedStart(book: Workbook, id: number, feed: number, each: number): Limit {
   const on = (key: string) => book.number('feeds', feed, key);
-  const { rule, args } = ruleOf('outputs', 'surge')!;
-  const solve = rule.by as (...values: CellValue[]) => CellValue;
-  const surge = (more: number) => solve(...args.map(({ by, sheet, key }) => {
-    const value = by === undefined ? book.value('outputs', id, key) : feed < 0 ? null : book.value(sheet, feed, key);
-    const added = by !== undefined ? 0 : key === 'qty' ? more : key === 'current' ? more * each : 0;
-    return typeof value === 'number' ? value + added : value;
-  }));
+  const surge = (more: number) => book.workOut('outputs', id, 'surge', ({ by, key }) =>
+    by !== undefined ? 0 : key === 'qty' ? more : key === 'current' ? more * each : 0);
   const curve = feed < 0 ? null : book.value('feeds', feed, 'curve') as BreakerCurve | null;
   return {
     before: message('until the breaker of its feed may trip when it starts'), taken: 0, each,
     most: curve === null ? NaN : inrushLimit(on('rated'), curve, on('pulseFactor')),
     used: (more) => on('connected') + more * each
-      + Math.max(on('supplySurge'), on('outputSurge'), (surge(more) ?? NaN) as number),
+      + Math.max(on('supplySurge'), on('outputSurge'), surge(more) ?? NaN),
   };
 }
 
@@ -260,15 +255,8 @@ function supplyTarget(
 
 /** What everything on a supply asks for when all of it starts at once [A]; unknown where that is of a part of it. */
 function startOn(book: Workbook, id: number): number {
-  const devices = book.members('devices', 'rail', id).map((row) => {
-    const own = (key: string) => book.number('devices', row, key);
-    return startCurrent([{
-      quantity: own('qty'), drawAmps: own('unitDraw') / 1000,
-      inrushAmps: book.number('types', book.target('devices', row, 'type'), 'inrush'),
-    }]);
-  });
-  const outputs = book.members('outputs', 'rail', id).map((row) => book.number('outputs', row, 'current'));
-  return [...devices, ...outputs].reduce((sum, each) => sum + each, 0);
+  const devices = startCurrent(book.members('devices', 'rail', id).map((row) => startingOf(book, row)));
+  return book.members('outputs', 'rail', id).reduce((sum, row) => sum + book.number('outputs', row, 'current'), devices);
 }
 
 function wayLimits(

@@ -1,5 +1,5 @@
 import type { CellValue } from '../schedule/index.ts';
-import { ruleOf, SOLUTIONS, type Argument } from './schema-rules.ts';
+import { SOLUTIONS } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
 /**
@@ -31,19 +31,11 @@ const CIRCUIT = SOLUTIONS.find(({ sheet, gives }) => sheet === 'runs' && gives.i
 export function runWithMore(
   book: Workbook, id: number, typeId: number, added: Added, distance: CellValue,
 ): RunWithMore {
-  const read = (sheet: 'runs' | 'devices', at: number) => (arg: Argument): CellValue => {
-    const target = arg.by === undefined ? at : book.target(sheet, at, arg.by);
-    return target < 0 ? null : book.value(arg.sheet, target, arg.key);
-  };
-  const own = CIRCUIT.of.map(read('runs', id));
-  const devices = book.members('devices', 'run', id).map((member) => CIRCUIT.each.map(read('devices', member)));
-  const warmth = ruleOf('runs', 'temperature')!;
-  const warmthOf = (more: number) =>
-    (warmth.rule.by as (...values: CellValue[]) => CellValue)(...warmth.args.map((arg) => {
-      const value = read('runs', id)(arg);
-      const each = arg.key === 'connected' || arg.key === 'demand' ? added[arg.key] : 0;
-      return typeof value === 'number' ? value + more * each : value;
-    }));
+  const own = CIRCUIT.of.map((each) => book.read('runs', id, each));
+  const devices = book.members('devices', 'run', id)
+    .map((member) => CIRCUIT.each.map((each) => book.read('devices', member, each)));
+  const warmthOf = (more: number) => book.workOut('runs', id, 'temperature', ({ key }) =>
+    key === 'connected' || key === 'demand' ? more * added[key] : 0);
   // One that was entered holds whatever the load.
   const [place, temperature] = [CIRCUIT.of.findIndex(({ path }) => path === 'temperature'), warmthOf(0)];
   const isByLoad = own[place] === temperature;

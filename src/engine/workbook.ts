@@ -42,7 +42,7 @@ export class Workbook {
     if (column === undefined || row === undefined || isBlank(row)) return null;
     if (isNumeric(column)) {
       const columns = this.#columns[sheet];
-      return columns.numbers.has(key) ? columns.number(key, id) : this.#onDemand(sheet, id, key);
+      return columns.numbers.has(key) ? columns.number(key, id) : this.workOut(sheet, id, key);
     }
     if (column.role === 'computed') return this.#columns[sheet].text(key, id);
     if (column.to !== undefined) return this.#references.text(sheet, id, key);
@@ -54,12 +54,21 @@ export class Workbook {
     return this.#columns[sheet].numbers.get(key)?.[id] ?? NaN;
   }
 
-  /** Works out a column that nothing else reads. */
-  #onDemand(sheet: SheetName, id: number, key: string): number | null {
+  /** What a rule or a solution reads for a row of a sheet; `null` when it is unknown. */
+  read(sheet: SheetName, id: number, { by, sheet: of, key }: Argument): CellValue {
+    const holder = by === undefined ? id : this.target(sheet, id, by);
+    return holder < 0 ? null : this.value(of, holder, key);
+  }
+
+  /**
+   * Works a figure out by its rule, as it is or as it would be with greater numbers.
+   * @param more by how much each number that the rule reads is greater
+   */
+  workOut(sheet: SheetName, id: number, key: string, more: (argument: Argument) => number = () => 0): number | null {
     const { args, rule } = ruleOf(sheet, key)!;
     const values = args.map((arg) => {
-      const holder = arg.by === undefined ? id : this.target(sheet, id, arg.by);
-      return holder < 0 ? null : this.value(arg.sheet, holder, arg.key);
+      const value = this.read(sheet, id, arg);
+      return typeof value === 'number' ? value + more(arg) : value;
     });
     if (values.includes(null) && rule.takesUnknown !== true) return null;
     const result = rule.by(...(values as never[]));

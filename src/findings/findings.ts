@@ -1,6 +1,6 @@
 import type { CellPlace, Keys, Touched, Workbook } from '../engine/index.ts';
 import {
-  findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Change, type Column, type Row,
+  findColumn, isAcceptanceOf, isBlank, isStatus, SCHEMA, SHEET_NAMES, tagOf, type Change, type Column, type Row,
   type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
@@ -21,7 +21,7 @@ const bySheet = <Thing>(make: (sheet: SheetName) => Thing) =>
 
 /** Places of the checks of each sheet that make the status of its rows, the worst first; none where rows have none. */
 const DECIDING: Readonly<Record<SheetName, readonly number[]>> = bySheet((sheet) => {
-  const hasStatus = SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status);
+  const hasStatus = SCHEMA[sheet].columns.some(isStatus);
   const places = hasStatus ? [...CHECKS[sheet].keys()].filter((check) => CHECKS[sheet][check]!.inStatus) : [];
   const rank = (check: number) => SEVERITIES.indexOf(CHECKS[sheet][check]!.severity);
   return places.sort((one, other) => rank(one) - rank(other));

@@ -46,8 +46,8 @@ const on = (sheet: Place): Gathering<number> => ({
 });
 
 /**
- * How many rows are entered on it and on another rail, or on a run beyond its end: device rows on
- * runs; on ways and supplies also runs whose way hangs on another rail.
+ * How many rows are entered on it and on another rail, or on a run beyond its end: device rows on runs; on ways and
+ * supplies also runs whose way hangs on another rail.
  */
 export const MISPLACED = { runs: on('runs'), ways: on('ways'), supplies: on('supplies') };
 

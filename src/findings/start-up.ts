@@ -1,5 +1,5 @@
 import { startCurrent, type Starting } from '../electrical/index.ts';
-import type { CellPlace } from '../engine/index.ts';
+import { startingOf, type CellPlace } from '../engine/index.ts';
 import { grouped, tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
@@ -43,11 +43,10 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       const behind = (by === 'rail' ? [rails[row.id]!] : run < 0 ? [] : ways.map((each) => each[run]!))
         .filter((id) => asked.has(id));
       if (behind.length === 0) continue;
-      const own = (column: string) => book.number('devices', row.id, column);
-      const inrush = type < 0 ? NaN : book.number('types', type, 'inrush');
+      const { inrushAmps: inrush, ...known } = startingOf(book, row.id);
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
-      const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
+      const starting = { ...known, inrushAmps };
       const place: CellPlace = Number.isNaN(inrushAmps) && type >= 0 ? ['types', type, 'inrush']
         : ['devices', row.id, Number.isNaN(starting.quantity) ? 'qty' : 'unitDraw'];
       for (const id of behind) rows.push({ behind: id, tag: tagOf('devices', row), starting, place });

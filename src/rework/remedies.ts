@@ -1,6 +1,6 @@
 import supplyRatings from '../../data/supply-ratings.json' with { type: 'json' };
 import { numberOf } from '../engine/index.ts';
-import { hasGrownWorse, RATINGS, type Finding } from '../findings/index.ts';
+import { findingName, hasGrownWorse, RATINGS, type Finding } from '../findings/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import { onTrial } from '../report/changes/index.ts';
 import { insertRows, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change } from '../schedule/index.ts';
@@ -35,7 +35,7 @@ type Kind = () => readonly TriedRemedy[];
 export function triedRemedies(schedule: LoadSchedule, finding: Finding): readonly TriedRemedy[] {
   const kinds = kindsFor(schedule, finding).map((kind) => kind()).filter((candidates) => candidates.length > 0);
   if (kinds.length === 0) return [];
-  const own = nameOf(finding);
+  const own = findingName(finding);
   return onTrial(schedule, [], (trial) => {
     // Of all panels, whichever is looked at.
     const before = openIn(trial);
@@ -51,11 +51,9 @@ export function triedRemedies(schedule: LoadSchedule, finding: Finding): readonl
   });
 }
 
-const nameOf = ({ sheet, id, rule, key }: Finding) => `${sheet} ${id} ${rule} ${key}`;
-
 /** All that was found and is more than a note, by name. */
 const openIn = ({ findings }: LoadSchedule): ReadonlyMap<string, Finding> =>
-  new Map(findings.filter(({ severity }) => severity !== 'note').map((finding) => [nameOf(finding), finding]));
+  new Map(findings.filter(({ severity }) => severity !== 'note').map((finding) => [findingName(finding), finding]));
 
 function kindsFor(schedule: LoadSchedule, finding: Finding): readonly Kind[] {
   if (!mayHaveRemedies(finding)) return [];

@@ -68,7 +68,7 @@ describe('by brute force, on random schedules', () => {
           if (Math.abs(ratio - 1) > 1e-6) expect([factor, works(other, at)]).toEqual([factor, ratio < 1]);
         }
       });
-    }), { numRuns: 15 });
+    }), { numRuns: 25 });
     for (const [kind, count] of Object.entries(limited)) expect([kind, count > 0 || kind === 'always'])
       .toEqual([kind, true]);
   });

@@ -151,7 +151,7 @@ describe('for any list and any revision', () => {
       revise(schedule, textOf(second), further).take();
       expect(total(devicesOf(schedule))).toBe(total(after.sheets.devices ?? []));
       schedule.dispose();
-    }), { numRuns: 60 });
+    }), { numRuns: 100 });
   });
 
   it('comes to what names alone say, where nothing was parted and every row has a name of its own', () => {

@@ -3,25 +3,26 @@ export type Mounting =
   | 'free' | 'wall' | 'row-end-free' | 'row-end-wall' | 'row-middle-free' | 'row-middle-wall' | 'row-middle-wall-covered'
   | 'flush';
 
-/** Surface factors: what a square metre counts for. The floor counts for nothing. */
-const TOP = { exposed: 1.4, covered: 0.7 };
-const SIDE = { exposed: 0.9, covered: 0.5 };
-
-interface Covered {
-  readonly back: boolean;
-  /** Of the two sides, how many stand against a neighbour. */
-  readonly sides: 0 | 1 | 2;
-  readonly top: boolean;
+/** Surface factors: what a square metre of each counts for, of the sides both together. The floor counts nothing. */
+interface Factors {
+  readonly top: number;
+  readonly front: number;
+  readonly back: number;
+  readonly sides: number;
 }
 
-const COVERED: Record<Exclude<Mounting, 'flush'>, Covered> = {
-  'free': { back: false, sides: 0, top: false },
-  'wall': { back: true, sides: 0, top: false },
-  'row-end-free': { back: false, sides: 1, top: false },
-  'row-end-wall': { back: true, sides: 1, top: false },
-  'row-middle-free': { back: false, sides: 2, top: false },
-  'row-middle-wall': { back: true, sides: 2, top: false },
-  'row-middle-wall-covered': { back: true, sides: 2, top: true },
+const FREE: Factors = { top: 1.4, front: 0.9, back: 0.9, sides: 0.9 + 0.9 };
+const [AGAINST_WALL, AT_END, IN_MIDDLE] = [{ back: 0.5 }, { sides: 0.9 + 0.5 }, { sides: 0.5 + 0.5 }];
+
+const FACTORS: Record<Mounting, Factors> = {
+  'free': FREE,
+  'wall': { ...FREE, ...AGAINST_WALL },
+  'row-end-free': { ...FREE, ...AT_END },
+  'row-end-wall': { ...FREE, ...AT_END, ...AGAINST_WALL },
+  'row-middle-free': { ...FREE, ...IN_MIDDLE },
+  'row-middle-wall': { ...FREE, ...IN_MIDDLE, ...AGAINST_WALL },
+  'row-middle-wall-covered': { ...FREE, ...IN_MIDDLE, ...AGAINST_WALL, top: 0.7 },
+  'flush': { ...FREE, top: 0, back: 0, sides: 0 },
 };
 
 /**
@@ -47,11 +48,8 @@ const COVERED: Record<Exclude<Mounting, 'flush'>, Covered> = {
  * @example effectiveArea(2000, 800, 600, 'free') // 5.712
  */
 export function effectiveArea(heightMm: number, widthMm: number, depthMm: number, mounting: Mounting): number | null {
-  if (mounting === 'flush') return SIDE.exposed * widthMm * heightMm / 1e6;
-  if (!Object.hasOwn(COVERED, mounting)) return null;
-  const { back, sides, top } = COVERED[mounting];
-  const squareMillimetres = (top ? TOP.covered : TOP.exposed) * widthMm * depthMm
-    + (SIDE.exposed + (back ? SIDE.covered : SIDE.exposed)) * widthMm * heightMm
-    + (sides * SIDE.covered + (2 - sides) * SIDE.exposed) * depthMm * heightMm;
+  if (!Object.hasOwn(FACTORS, mounting)) return null;
+  const { top, front, back, sides } = FACTORS[mounting];
+  const squareMillimetres = top * widthMm * depthMm + (front + back) * widthMm * heightMm + sides * depthMm * heightMm;
   return squareMillimetres / 1e6;
 }

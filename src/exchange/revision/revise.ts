@@ -197,7 +197,7 @@ class Reviser {
     const { ref, area, type } = identityOf(row);
     const isApart = ref !== '' && unit.called.every((each) => each.ref !== '' && !this.#listed.has(each.ref));
     if (isGone(unit) || isApart) return false;
-    return isOfLine(unit, row) || (unit.type === type && (unit.source !== '' || isIn(unit, area)));
+    return isOfLine(unit, row) || isAlike(unit, type, area);
   }
 
   /**
@@ -206,7 +206,7 @@ class Reviser {
    */
   alike(row: Cells, left: readonly Unit[]): number[] {
     const { area, type } = identityOf(row);
-    const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));
+    const ofType = left.filter((unit) => isAlike(unit, type, area));
     const inPlace = left.filter((unit) => unit.type !== type && unit.source !== '' && isIn(unit, area));
     const found = new Set([...left.filter((unit) => isOfLine(unit, row)), ...ofType, ...inPlace]);
     return [...found].map(({ parts }) => parts[0]!.row.id);
@@ -219,23 +219,20 @@ class Reviser {
       (types === undefined || toldBy.some(({ type }) => types.includes(type)))
       && toldBy.some((each) => area === each.area || ref !== '' && ref === each.ref));
     const asked = this.#doubted.get(unit);
+    const kept = doubt !== undefined ? {
+      places: doubt.source,
+      why: this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
+    } : asked && {
+      places: placesOf(textOf(asked.source)),
+      why: this.#words.say('“{name}” of the list may be it, which nobody decided on yet.', {
+        name: [asked.ref, asked.area, asked.type].map(textOf).filter((text) => text !== '').join(', '),
+      }),
+    };
     for (const { row, qty } of unit.parts) {
-      if (doubt !== undefined) {
+      if (kept !== undefined) {
         // So that it is no part of another line of that number in the list of before.
-        if (doubt.source !== '') this.#edit({ row }, 'source', movedTo(doubt.source, textOf(row.cells.source)));
-        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
-          this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
-        ]);
-        continue;
-      }
-      if (asked !== undefined) {
-        const places = placesOf(textOf(asked.source));
-        if (places !== '') this.#edit({ row }, 'source', movedTo(places, textOf(row.cells.source)));
-        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
-          this.#words.say('“{name}” of the list may be it, which nobody decided on yet.', {
-            name: [asked.ref, asked.area, asked.type].map(textOf).filter((text) => text !== '').join(', '),
-          }),
-        ]);
+        if (kept.places !== '') this.#edit({ row }, 'source', movedTo(kept.places, textOf(row.cells.source)));
+        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [kept.why]);
         continue;
       }
       if (this.#deletes) this.deleted.push(row.id);
@@ -317,6 +314,11 @@ function isOfLine({ source, parts }: Unit, row: Cells): boolean {
 function nameOf({ parts: [first] }: Unit): string {
   const { ref, type, area } = first!.row.cells;
   return [ref, type, area].map(textOf).filter((text) => text !== '').join(', ');
+}
+
+/** Whether a device row is of the type and, where no list says where it stands, of the place of a row of the list. */
+function isAlike(unit: Unit, type: string, area: string): boolean {
+  return unit.type === type && (unit.source !== '' || isIn(unit, area));
 }
 
 function isIn({ identities }: Unit, area: string): boolean {

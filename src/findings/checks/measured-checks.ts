@@ -183,8 +183,7 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
     const [nominal, share, bound] = [row.number('voltage'), row.number('voltageTolerance'), boundOf(row, sign)];
     if (nominal === null || share === null || bound === null) return undefined;
     const [difference, allowed] = [sign * (measured - bound), share * nominal];
-    const isToldOfDevices = sign > 0 && exceeds(measured, row.fact(LEAST_BORNE.supplies) ?? Infinity);
-    return isToldOfDevices || !exceeds(difference, allowed) ? undefined : {
+    return (sign > 0 && isBeyondDevices(row, measured)) || !exceeds(difference, allowed) ? undefined : {
       limit: bound,
       message: row.say(said, {
         measured: volts(measured, bound), nominal: volts(bound), difference: volts(difference, allowed),
@@ -194,11 +193,17 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
   });
 }
 
+/** The least that a device of the row bears [V], without end where none says. */
+const leastBorne = (row: RowReader): number => row.fact(LEAST_BORNE[row.sheet as MeasuredSheet]) ?? Infinity;
+
+/** Whether a device there does not bear a voltage, which is then told of it and nothing else. */
+const isBeyondDevices = (row: RowReader, measured: number): boolean => exceeds(measured, leastBorne(row));
+
 /** What was measured and a device there does not bear, whatever the rail was entered to give. */
 const beyondDevices = (sheet: MeasuredSheet, said: string) =>
   measuredCheck('over-voltage', sheet, 'measuredVoltage', 'over', (row, measured) => {
-    const most = row.fact(LEAST_BORNE[sheet]);
-    return most === undefined || !exceeds(measured, most) ? undefined : {
+    const most = leastBorne(row);
+    return !exceeds(measured, most) ? undefined : {
       limit: most,
       message: row.say(said, {
         measured: volts(measured, most), most: roundedDown(volts(most, measured)),
@@ -254,8 +259,7 @@ export const measuredChecks: readonly Check[] = [
     const start = row.numberOf('rail', 'measuredVoltage') ?? row.numberOf('rail', 'highest');
     if (nominal === null || share === null || start === null) return undefined;
     const [more, allowed] = [measured - start, share * nominal];
-    const isToldOfDevices = exceeds(measured, row.fact(LEAST_BORNE.runs) ?? Infinity);
-    return isToldOfDevices || !exceeds(more, allowed) ? undefined : {
+    return isBeyondDevices(row, measured) || !exceeds(more, allowed) ? undefined : {
       limit: start,
       message: row.say('{name} was measured at {measured} at its far end, {more} above the {start} at its start, where {allowed} may differ, and no cable adds voltage. See whether it hangs on another rail or is joined with one, then measure both ends again.', {
         measured: volts(measured, start), start: volts(start, measured), more: volts(more, allowed),

@@ -20,9 +20,11 @@ function tried(
   row: RowReader, ratings: readonly number[], numbers: (rating: number) => Record<string, number>,
   but: ReadonlySet<string>,
 ): { readonly rating: number; readonly others: string } | undefined {
-  const all = ratings.map((rating) => ({ rating, against: row.against(numbers(rating), but) }));
-  const found = all.find(({ against }) => against.length === 0) ?? all[0];
-  return found && { rating: found.rating, others: inTheWay(row, found.against) };
+  const [first] = ratings;
+  if (first === undefined) return undefined;
+  const against = (rating: number) => row.against(numbers(rating), but);
+  const rating = ratings.find((each) => against(each).length === 0);
+  return rating === undefined ? { rating: first, others: inTheWay(row, against(first)) } : { rating, others: '' };
 }
 
 /**

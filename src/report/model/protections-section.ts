@@ -1,6 +1,6 @@
 import { discriminates, feedTripMultiple, tripMultiple, type BreakerCurve, type WayKind } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, tagOf, titleWithUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
+import { columnOf, grouped, tagOf, titleWithUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
 import { message } from '../../words/index.ts';
 import { numberCell, textCell } from './cells.ts';
 import type { ReportRow, ReportSection } from './report.ts';
@@ -59,18 +59,13 @@ function line(
 }
 
 function feeds(schedule: LoadSchedule): ReportRow[] {
-  const fed = new Map<number, string[]>();
-  for (const sheet of ['supplies', 'outputs'] as const) {
-    for (const row of filledRows(schedule, sheet)) {
-      const feed = schedule.target(sheet, row.id, 'feed');
-      fed.set(feed, [...fed.get(feed) ?? [], tagOf(sheet, row)]);
-    }
-  }
+  const fed = grouped((['supplies', 'outputs'] as const).flatMap((sheet) => filledRows(schedule, sheet)
+    .map((row) => ({ feed: schedule.target(sheet, row.id, 'feed'), tag: tagOf(sheet, row) }))), ({ feed }) => feed);
   return filledRows(schedule, 'feeds').map((row) => {
     const [kind, rated] = ['curve', 'rated'].map((key) => schedule.value('feeds', row.id, key)) as [CellValue, CellValue];
     return line(schedule, {
       name: tagOf('feeds', row), rail: '', kind, rated, multiple: feedTripMultiple(kind as BreakerCurve | null),
-      protects: (fed.get(row.id) ?? []).join(', '), discrimination: 'feed',
+      protects: (fed.get(row.id) ?? []).map(({ tag }) => tag).join(', '), discrimination: 'feed',
     });
   });
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../src/findings/finding.ts';
+import type { Finding } from './finding.ts';
 
 /** What tells a finding from the others of a schedule while its rows stay. */
 export function findingName({ sheet, id, key, rule }: Finding): string {
