@@ -1,4 +1,4 @@
-import { Touched, Workbook } from './engine/index.ts';
+import { Touched, Workbook, type CaseTable } from './engine/index.ts';
 import {
   Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity, type Standing, type StatusMove,
 } from './findings/index.ts';
@@ -148,6 +148,25 @@ export class LoadSchedule {
   /** Ids of the rows of a sheet whose reference `by` names a row, in order. */
   members(sheet: SheetName, by: string, target: number): number[] {
     return this.#book.members(sheet, by, target);
+  }
+
+  /** The cases of the schedule in their order, with the factors that they give groups. */
+  get cases(): CaseTable {
+    return this.#book.cases;
+  }
+
+  /**
+   * What a figure that is worked out in cases is worth for a row in one of them, by its place among `cases.cases`, or
+   * for -1 by the diversity of rows alone.
+   * @returns `null` where it is not known.
+   */
+  inCase(sheet: SheetName, id: number, key: string, place: number): number | null {
+    return this.#book.inCase(sheet, id, key, place);
+  }
+
+  /** Whether what the diversity of rows alone gives counts for a row: not where every case names all that is on it. */
+  countsOwn(sheet: SheetName, id: number, key: string): boolean {
+    return this.#book.countsOwn(sheet, id, key);
   }
 
   /** Outcome of a row that is no figure, such as that a run has no working voltage. */

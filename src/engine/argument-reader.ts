@@ -37,15 +37,19 @@ export function argumentReader(
 /** Values of some rows, in their order; where no rule takes them, NaN stands for an unknown number as well. */
 export type Values = ArrayLike<CellValue>;
 
-/** What a rule reads of some rows. @param isUnknownTaken the rule takes what is unknown, as `null`. */
+/**
+ * What a rule reads of some rows.
+ * @param isUnknownTaken the rule takes what is unknown, as `null`.
+ * @param figures what the column is worth in one case, where that is asked for.
+ */
 export function valuesOf(
   argument: Argument, own: SheetName, ids: readonly number[], document: ScheduleDocument, columns: Columns,
-  isUnknownTaken: boolean,
+  isUnknownTaken: boolean, figures?: Float64Array,
 ): Values {
   const { by, sheet, key } = argument;
-  const numbers = columns[sheet].numbers.get(key);
+  const numbers = figures ?? columns[sheet].numbers.get(key);
   const mayHoldFaults = columns[sheet].holdsFaults || document.rowsWithFormulas(sheet).size > 0;
-  if (numbers === undefined || (isUnknownTaken && mayHoldFaults)) {
+  if (numbers === undefined || (figures === undefined && isUnknownTaken && mayHoldFaults)) {
     const read = argumentReader(argument, own, document, columns, isUnknownTaken);
     return ids.map((id) => read(id));
   }

@@ -15,6 +15,8 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   contacts: message('{figure} of the contact {tag}'),
   feeds: message('{figure} of the feed {tag}'),
   enclosures: message('{figure} of the enclosure {tag}'),
+  cases: message('{figure} of the case {tag}'),
+  factors: message('{figure} of the group {tag}'),
 };
 
 /** A figure with the row that it belongs to: «Demand of the supply L1». */

@@ -1,6 +1,6 @@
 import { findColumn, type Reference, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { keysBetween, span } from './named-ranges.ts';
-import type { Calculation } from './pass.ts';
+import type { Calculation } from './calculation.ts';
 import {
   columnsGivenBy, dependentsOf, ruleOf, SOLUTIONS, totalOf, type Argument, type PreparedSolution,
 } from './schema-rules.ts';

@@ -1,3 +1,4 @@
+export { CaseTable, MOST_CASES, type Case, type GroupFactor } from './cases/case-table.ts';
 export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, ruleInGeneral, type Explanation, type ExplanationPart } from './explain.ts';
 export { figureOf } from './figure-name.ts';

@@ -1,6 +1,6 @@
 import {
   computedColumns, findColumn, inputColumns, isNumeric, SCHEMA, SHEET_NAMES,
-  type Rule, type SheetName, type Solution, type Total, type TotalPart,
+  type CaseTotal, type InCases, type InMarkedCase, type Rule, type SheetName, type Solution, type Total, type TotalPart,
 } from '../schedule/index.ts';
 
 /** Where a rule finds a value: in its own row, or in the row that the reference column `by` names. */
@@ -21,6 +21,18 @@ export interface PreparedRule {
 
 /** A total of the schema, ready for the engine. */
 export interface PreparedTotal extends Total {
+  readonly sheet: SheetName;
+  readonly key: string;
+}
+
+/** A figure of the schema that is gathered by case, ready for the engine. */
+export interface PreparedCaseTotal extends CaseTotal {
+  readonly sheet: SheetName;
+  readonly key: string;
+}
+
+/** A figure of the schema in cases that bear a mark, ready for the engine. */
+export interface PreparedMarked extends InMarkedCase {
   readonly sheet: SheetName;
   readonly key: string;
 }
@@ -61,12 +73,18 @@ function prepare(sheet: SheetName, key: string, rule: Rule): PreparedRule {
 const rulesBySheet = {} as Record<SheetName, PreparedRule[]>;
 const totals: PreparedTotal[] = [];
 const solutions: PreparedSolution[] = [];
+const caseTotals: PreparedCaseTotal[] = [];
+const marked: PreparedMarked[] = [];
 for (const sheet of SHEET_NAMES) {
   rulesBySheet[sheet] = [
     ...inputColumns(sheet).flatMap(({ key, derived }) => derived === undefined ? [] : [prepare(sheet, key, derived)]),
     ...computedColumns(sheet).flatMap(({ key, rule }) => rule === undefined ? [] : [prepare(sheet, key, rule)]),
   ];
-  for (const { key, total } of computedColumns(sheet)) if (total !== undefined) totals.push({ sheet, key, ...total });
+  for (const { key, total, caseTotal, inMarkedCase } of computedColumns(sheet)) {
+    if (total !== undefined) totals.push({ sheet, key, ...total });
+    if (caseTotal !== undefined) caseTotals.push({ sheet, key, ...caseTotal });
+    if (inMarkedCase !== undefined) marked.push({ sheet, key, ...inMarkedCase });
+  }
   for (const solution of SCHEMA[sheet].solutions ?? []) {
     solutions.push({
       ...solution, sheet, of: solution.of.map((path) => argument(sheet, path)),
@@ -147,6 +165,35 @@ for (const { sheet, key, of } of TOTALS) {
 for (const solution of SOLUTIONS) {
   for (const read of columnsReadBy(solution)) for (const given of columnsGivenBy(solution)) addDependent(read, given);
 }
+for (const { sheet, key, from, sum } of caseTotals) addDependent({ sheet: from, key: sum }, { sheet, key });
+for (const { sheet, key, of } of marked) addDependent({ sheet, key: of }, { sheet, key });
+
+/** Where factors of cases come in: in totals of what groups share, and in solutions that hang on a diversity. */
+const WITH_FACTORS: readonly ColumnName[] = [
+  ...TOTALS.filter(({ of }) => of.some(isShare)),
+  ...SOLUTIONS.filter(({ diversity }) => diversity).flatMap(columnsGivenBy),
+];
+for (const column of WITH_FACTORS) addDependent({ sheet: 'factors', key: 'factor' }, column);
+
+/** Whether factors of cases come in where a column is worked out. */
+export const isWithFactors = (sheet: SheetName, key: string): boolean =>
+  WITH_FACTORS.some((each) => each.sheet === sheet && each.key === key);
+
+/** How the figure of a column stands in cases. */
+export function inCasesOf(sheet: SheetName, key: string): InCases | undefined {
+  const column = findColumn(sheet, key);
+  return column?.role === 'computed' ? column.inCases : undefined;
+}
+
+/** The column of a sheet that names the case in which a figure is worst, if there is one. */
+export function worstOf(sheet: SheetName, key: string): string | undefined {
+  return computedColumns(sheet).find((column) => column.worstOf === key)?.key;
+}
+
+/** Whether a part of a total adds up what groups share. */
+function isShare({ from, sum }: TotalPart): boolean {
+  return sum !== undefined && typeof inCasesOf(from, sum) === 'object';
+}
 
 /** The columns that directly depend on a column, by the schema alone. */
 export function dependentsOf(sheet: SheetName, key: string): readonly ColumnName[] {
@@ -160,9 +207,9 @@ for (const { sheet, key } of SHEET_NAMES.flatMap((name) => RULES[name])) {
 }
 
 /** Something that gives columns their values. */
-export type Source = PreparedRule | PreparedTotal | PreparedSolution;
+export type Source = PreparedRule | PreparedTotal | PreparedSolution | PreparedCaseTotal | PreparedMarked;
 
-/** The columns that a rule, a total or a solution gives. */
+/** The columns that a source gives. */
 function given(source: Source): ColumnName[] {
   return 'solve' in source ? columnsGivenBy(source) : [source];
 }
@@ -174,7 +221,7 @@ function given(source: Source): ColumnName[] {
 export const IN_ORDER: readonly Source[] = (() => {
   const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet])
     .filter(({ sheet, key }) => isNumeric(findColumn(sheet, key)!));
-  const all: Source[] = [...rules, ...TOTALS, ...SOLUTIONS];
+  const all: Source[] = [...rules, ...TOTALS, ...SOLUTIONS, ...caseTotals, ...marked];
   const byName =
     new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
   const reads = new Map(all.map((each) => [each, new Set<Source>()]));

@@ -1,4 +1,5 @@
 import { inputColumns, isNumeric, SCHEMA, type SheetName } from '../schedule/index.ts';
+import { CaseFigures } from './cases/case-figures.ts';
 
 const GROWTH = 1.5;
 
@@ -11,6 +12,8 @@ export class SheetColumns {
   readonly targets = new Map<string, Int32Array>();
   /** What figures lack, as `setPartial` says; a column in which no figure lacks anything has none. */
   readonly partial = new Map<string, Int32Array>();
+  /** What figures are worth in each case; of those that cases concern, while there are cases. */
+  readonly inCases = new Map<string, CaseFigures>();
   /** Whether a number beyond the range of its column was entered since these columns were made. */
   holdsFaults = false;
   /** Texts that were worked out. */
@@ -30,6 +33,14 @@ export class SheetColumns {
   /** Keeps the numbers of a column from now on, unknown at first. */
   hold(key: string): void {
     this.numbers.set(key, new Float64Array(this.#capacity).fill(NaN));
+  }
+
+  /** The figures of a column in so many cases, with room for so many rows. */
+  caseFigures(key: string, cases: number, size: number): CaseFigures {
+    let figures = this.inCases.get(key);
+    if (figures === undefined) this.inCases.set(key, figures = new CaseFigures());
+    figures.reserve(cases, size);
+    return figures;
   }
 
   /** Makes room for row ids below `needed`. */

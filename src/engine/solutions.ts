@@ -2,8 +2,10 @@ import {
   findColumn, type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
 import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
+import { coverOf, COVER, type CaseFigures } from './cases/case-figures.ts';
+import type { CaseTable } from './cases/case-table.ts';
 import { rowsReading } from './rows-reading.ts';
-import type { Argument, PreparedSolution } from './schema-rules.ts';
+import { inCasesOf, type Argument, type PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { TagIndex } from './tag-index.ts';
 import type { Touched } from './touched.ts';
@@ -45,9 +47,11 @@ export class Solutions {
   readonly #document: ScheduleDocument;
   readonly #columns: Columns;
   readonly #tags: TagIndex;
+  readonly #cases: CaseTable;
   readonly #memories = new Map<PreparedSolution, Memory>();
 
-  constructor(document: ScheduleDocument, columns: Columns, tags: TagIndex) {
+  constructor(document: ScheduleDocument, columns: Columns, tags: TagIndex, cases: CaseTable) {
+    this.#cases = cases;
     this.#document = document;
     this.#columns = columns;
     this.#tags = tags;
@@ -65,13 +69,14 @@ export class Solutions {
   /**
    * Solves what differs from the last time.
    * @param touched what changed since; everything when it is absent.
+   * @param isOther whether cases or factors are others than before.
    * @returns the figures that differ from what the columns held.
    */
-  update(solution: PreparedSolution, touched?: Touched): ChangedFigure[] {
+  update(solution: PreparedSolution, touched: Touched | undefined, isOther: boolean): ChangedFigure[] {
     const { sheet, from, by } = solution;
     const memory = this.#memory(solution);
     const whole = this.#whole(solution, memory.whole);
-    const all = touched === undefined || whole !== memory.whole;
+    const all = touched === undefined || whole !== memory.whole || (isOther && solution.diversity !== undefined);
     memory.whole = whole;
     const isEmpty = this.#document.rows(sheet).length === 0;
     const concerned = isEmpty || all ? undefined : this.#concerned(solution, touched, memory.targets);
@@ -97,13 +102,84 @@ export class Solutions {
       const naming = members.get(id) ?? [];
       const each = naming.map((member) => readEach.map((reader) => reader(member)));
       const isPartial = isPartialOwn(id) || naming.some(isPartialEach);
-      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat()];
+      const inCases = this.#eachInCases(solution, own, naming, each);
+      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat(), ...inCases.flat(2)];
       if (same(memory.kept[id]?.inputs, inputs)) continue;
-      const solved = solution.solve(own, each, whole.lines);
+      const solutions = [each, ...inCases].map((lines) => solution.solve(own, lines, whole.lines));
+      const solved = solutions.length === 1 && this.#cases.cases.length === 0 ? solutions[0]!
+        : this.#worst(solution, id, naming, solutions, whole.lines, changed);
       memory.kept[id] = { inputs, outcome: solved.outcome };
       this.#take(solution, id, naming, solved, isPartial, changed);
     }
     return changed;
+  }
+
+  /**
+   * What is read of the rows that name a row in each case, the factors of their groups in the place of their diversity;
+   * nothing where what is solved does not hang on it.
+   */
+  #eachInCases(
+    { diversity, each: args }: PreparedSolution, own: readonly CellValue[], naming: readonly number[],
+    each: readonly CellValue[][],
+  ): CellValue[][][] {
+    if (diversity === undefined || this.#cases.cases.length === 0 || !diversity.matters(own, each)) return [];
+    const place = args.findIndex(({ path }) => path === diversity.key);
+    const groupOf = this.#cases.groupOf('devices');
+    return this.#cases.cases.map((_case, at) => each.map((cells, member) => {
+      const factor = this.#cases.factor(at, groupOf[naming[member]!]!);
+      if (factor === undefined) return cells;
+      const [share, own] = [Number.isNaN(factor.share) ? null : factor.share, cells[place] as number | null];
+      const shared = !factor.ofDemand || share === null ? share : own === null ? null : own * share;
+      return cells.map((cell, at) => at === place ? shared : cell);
+    }));
+  }
+
+  /** Keeps what a solution came to in each case, and tells the worst of those that count. */
+  #worst(
+    { sheet, from, gives, givesEach, diversity }: PreparedSolution, id: number, naming: readonly number[],
+    solutions: readonly Solved[], whole: readonly CellValue[][], changed: ChangedFigure[],
+  ): Solved {
+    const count = this.#cases.cases.length;
+    const covers = this.#covers(naming);
+    const solvedIn = (at: number) => solutions[at] ?? solutions[0]!;
+    const countsOwn = covers.some((cover) => cover !== COVER.all);
+    const counting = [...Array(count + 1).keys()].filter((at) => at > 0 || countsOwn).map(solvedIn);
+    const figuresOf = (on: SheetName, key: string): CaseFigures =>
+      this.#columns[on].caseFigures(key, count, this.#document.capacity(on));
+    const keep = (on: SheetName, key: string, row: number, valueIn: (solved: Solved) => unknown): number | null => {
+      const figures = figuresOf(on, key);
+      const before = figures.of(row);
+      figures.values.forEach((values, at) => {
+        const value = valueIn(solvedIn(at));
+        values[row] = typeof value === 'number' ? value : NaN;
+      });
+      figures.covers.forEach((each, at) => { each[row] = covers[at]!; });
+      // One that is not the worst counts in what is added up by case.
+      if (!same(before, figures.of(row))) changed.push({ sheet: on, id: row, key });
+      const { value } = figures.worst(row, inCasesOf(on, key) === 'highest');
+      return Number.isNaN(value) ? null : value;
+    };
+    const figures = Object.fromEntries(gives.map((key) => {
+      if (inCasesOf(sheet, key) !== undefined) return [key, keep(sheet, key, id, (solved) => solved.figures[key])];
+      const texts = counting.map((solved) => solved.figures[key] ?? null);
+      const isText = diversity?.strictest !== undefined && texts.every((text) => typeof text !== 'number');
+      return [key, isText ? diversity.strictest(texts, whole) : solutions[0]!.figures[key] ?? null];
+    }));
+    const each = Object.fromEntries(givesEach.map((key) =>
+      [key, naming.map((member, place) => keep(from, key, member, (solved) => solved.each?.[key]?.[place]))]));
+    const outcome = counting.find((solved) => solved.outcome !== undefined)?.outcome;
+    return {
+      figures, each, missing: Math.max(...counting.map(({ missing }) => missing)),
+      sure: (solutions[0]!.sure ?? []).filter((key) => counting.every(({ sure }) => sure?.includes(key))),
+      ...outcome === undefined ? {} : { outcome },
+    };
+  }
+
+  /** How far each case has factors for the groups of some device rows. */
+  #covers(ids: readonly number[]): number[] {
+    const groupOf = this.#cases.groupOf('devices');
+    return this.#cases.cases.map((_case, at) => ids.reduce((cover: number, id) =>
+      coverOf(cover, this.#cases.factor(at, groupOf[id]!) === undefined ? COVER.some : COVER.all), COVER.nothing));
   }
 
   #memory(solution: PreparedSolution): Memory {
@@ -216,5 +292,5 @@ function lacksRows(sheet: SheetName, key: string): boolean {
 }
 
 function same(before: readonly CellValue[] | undefined, after: readonly CellValue[]): boolean {
-  return before?.length === after.length && after.every((value, place) => value === before[place]);
+  return before?.length === after.length && after.every((value, place) => Object.is(value, before[place]));
 }

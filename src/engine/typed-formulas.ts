@@ -8,7 +8,7 @@ import { addressOf, cellOfRange, errorOf, FormulaEngine, type CellWrite } from '
 import { WRONG_ARGUMENTS, type FormulaFault, type RangeLines } from './formula-functions.ts';
 import { findLoops, type CellName } from './formula-loops.ts';
 import { idsOf, keysBetween, NamedRanges } from './named-ranges.ts';
-import type { Calculation } from './pass.ts';
+import type { Calculation } from './calculation.ts';
 import { Touched } from './touched.ts';
 
 /** A formula typed by a person, by its cell. */

@@ -2,8 +2,10 @@ import {
   findColumn, isBlank, isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
+import type { Calculation } from './calculation.ts';
+import { CaseTable } from './cases/case-table.ts';
 import { gather } from './gather.ts';
-import { pass, type Calculation } from './pass.ts';
+import { pass } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { rowsReading } from './rows-reading.ts';
 import { argument, ruleOf, type Argument } from './schema-rules.ts';
@@ -46,6 +48,7 @@ export class Workbook {
     }
     if (column.role === 'computed') return this.#columns[sheet].text(key, id);
     if (column.to !== undefined) return this.#references.text(sheet, id, key);
+    if (column.derived !== undefined) return row.cells[key] ?? this.#derivedText(sheet, id, key);
     return row.cells[key] ?? column.default ?? null;
   }
 
@@ -108,6 +111,27 @@ export class Workbook {
   members(sheet: SheetName, by: string, target: number): number[] {
     const targets = this.#columns[sheet].targets.get(by);
     return this.#document.rows(sheet).filter(({ id }) => targets?.[id] === target).map(({ id }) => id);
+  }
+
+  /** The cases, with the factors that they give groups. */
+  get cases(): CaseTable {
+    return this.#calculation.cases;
+  }
+
+  /**
+   * What a figure is worth for a row in one of the cases, by its place among them, or for -1 by the diversity of rows
+   * alone; `null` where it is not known, and for a figure that is not worked out in cases.
+   */
+  inCase(sheet: SheetName, id: number, key: string, place: number): number | null {
+    const figures = this.#columns[sheet].inCases.get(key);
+    if (this.cases.cases.length === 0 && place === -1) return this.#columns[sheet].number(key, id);
+    const value = figures?.values[place + 1]?.[id] ?? NaN;
+    return Number.isNaN(value) ? null : value;
+  }
+
+  /** Whether what the diversity of rows alone gives counts for a row, beside the cases. */
+  countsOwn(sheet: SheetName, id: number, key: string): boolean {
+    return this.#columns[sheet].inCases.get(key)?.countsOwn(id) ?? true;
   }
 
   /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
@@ -186,6 +210,14 @@ export class Workbook {
     this.#typed.destroy();
   }
 
+  /** The text that an empty cell takes from other cells. */
+  #derivedText(sheet: SheetName, id: number, key: string): string | null {
+    const { args, rule } = ruleOf(sheet, key)!;
+    const values = args.map((arg) => this.read(sheet, id, arg));
+    const text = values.includes(null) ? null : rule.by(...(values as never[]));
+    return typeof text === 'string' ? text : null;
+  }
+
   get #columns(): Calculation['columns'] {
     return this.#calculation.columns;
   }
@@ -195,7 +227,8 @@ export class Workbook {
     const columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
       [sheet, new SheetColumns(sheet, document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
     const tags = new TagIndex(document);
-    this.#calculation = { document, columns, tags, solutions: new Solutions(document, columns, tags) };
+    const cases = new CaseTable(document, columns);
+    this.#calculation = { document, columns, tags, cases, solutions: new Solutions(document, columns, tags, cases) };
     this.#references = new References(document, columns, tags);
     this.#typed = new TypedFormulas(
       this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey

@@ -15,6 +15,8 @@ export const TAGGED: Readonly<Record<SheetName, string>> = {
   contacts: message('Contact {tag}'),
   feeds: message('Feed {tag}'),
   enclosures: message('Enclosure {tag}'),
+  cases: message('Case {tag}'),
+  factors: message('Factor of {tag}'),
 };
 
 /** What a sentence calls a row that has none, whose place the finding tells. */
@@ -31,4 +33,6 @@ export const UNTAGGED: Readonly<Record<SheetName, string>> = {
   contacts: message('A contact without a tag'),
   feeds: message('A feed without a tag'),
   enclosures: message('An enclosure without a tag'),
+  cases: message('A case without a name'),
+  factors: message('A factor without a group'),
 };

@@ -14,6 +14,8 @@ const COUNTS: Readonly<Record<SheetName, string>> = {
   contacts: message('{n, plural, one {# contact} other {# contacts}}'),
   feeds: message('{n, plural, one {# feed} other {# feeds}}'),
   enclosures: message('{n, plural, one {# enclosure} other {# enclosures}}'),
+  cases: message('{n, plural, one {# case} other {# cases}}'),
+  factors: message('{n, plural, one {# factor} other {# factors}}'),
 };
 
 /** A number of rows of a sheet, for a sentence: «12 device rows». */

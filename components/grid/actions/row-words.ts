@@ -71,4 +71,14 @@ export const ROW_ACTIONS: Readonly<Record<SheetName, RowActions>> = {
     deletion: message('Deletion of {n, plural, one {# enclosure} other {# enclosures}}'),
     deleted: message('{n, plural, one {# enclosure} other {# enclosures}} deleted.'),
   },
+  cases: {
+    added: message('New case'),
+    deletion: message('Deletion of {n, plural, one {# case} other {# cases}}'),
+    deleted: message('{n, plural, one {# case} other {# cases}} deleted.'),
+  },
+  factors: {
+    added: message('New factor'),
+    deletion: message('Deletion of {n, plural, one {# factor} other {# factors}}'),
+    deleted: message('{n, plural, one {# factor} other {# factors}} deleted.'),
+  },
 };

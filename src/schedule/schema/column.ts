@@ -3,7 +3,7 @@ import type { SafeSide } from '../../words/index.ts';
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
   'devices', 'types', 'supplies', 'ways', 'branches', 'runs', 'conductors', 'modules', 'outputs', 'contacts', 'feeds',
-  'enclosures',
+  'enclosures', 'cases', 'factors',
 ] as const;
 
 /** Name of a sheet in files, in the order in which the sheets are shown. */
@@ -34,6 +34,8 @@ export interface Rule {
   readonly onlyWith?: Readonly<Record<Path, string>>;
   /** The function is called even when a value is unknown, which it then receives as `null`. */
   readonly takesUnknown?: true;
+  /** What takes the place of arguments in a case that has a factor for every group on the row, by path. */
+  readonly inCoveringCase?: Readonly<Record<Path, number>>;
   /**
    * The rule for a reader, with each path in braces: `{qty} × {unitDraw} ÷ 1000`. A function chooses the wording
    * from the values, in the order of `of`.
@@ -54,6 +56,35 @@ export interface TotalPart {
   readonly times?: string;
   /** Only rows in which this other input is filled in, or empty. */
   readonly only?: { readonly key: string; readonly filled: boolean };
+}
+
+/** A figure gathered from the rows of another sheet, of each what it is in the case that this row is. */
+export interface CaseTotal {
+  readonly from: SheetName;
+  /** The column of `from` that is added up, one that is worked out in cases. */
+  readonly sum: string;
+  /** The rule for a reader, and where it comes from, as in `Total`. */
+  readonly words: string;
+  readonly source: string;
+}
+
+/**
+ * How a figure stands in the cases of a schedule. One of a `share` holds what the row's own diversity leaves of that
+ * other column; in a case the factor of its group takes its place. `highest` and `lowest` are worked out in each case
+ * from what the same case gives, and hold the worst of them.
+ */
+export type InCases = 'highest' | 'lowest' | { readonly share: string };
+
+/** A figure of the row in cases that bear a mark, the highest of them. */
+export interface InMarkedCase {
+  /** The column that is worked out in cases. */
+  readonly of: string;
+  /** The column of the cases that marks them. */
+  readonly marked: 'standby' | 'together';
+  /** Only cases that have a factor for every group on the row count, and without one it is unknown. */
+  readonly covering?: true;
+  readonly words: string;
+  readonly source: string;
 }
 
 /** A figure gathered from the rows of one or several other sheets that name this row. */
@@ -94,6 +125,16 @@ export interface Solution {
   readonly heed?: (own: readonly CellValue[]) => readonly CellValue[];
   /** What is read of each row that names it. */
   readonly each: readonly Path[];
+  /**
+   * The key of `each` that holds the diversity of a row, in the place of which cases put their factors: it is solved in
+   * each case, for rows of which it hangs on it.
+   */
+  readonly diversity?: {
+    readonly key: Path;
+    readonly matters: (own: readonly CellValue[], each: readonly (readonly CellValue[])[]) => boolean;
+    /** What it gives as a text, of several cases the strictest. */
+    readonly strictest?: (texts: readonly (string | null)[], whole: readonly CellValue[][]) => string | null;
+  };
   /** A sheet that is read as a whole, and what is read of each of its rows. */
   readonly whole?: { readonly sheet: SheetName; readonly of: readonly string[] };
   /** Keys that it gives the row. */
@@ -171,6 +212,12 @@ export interface ComputedColumn extends ColumnBase {
   readonly role: 'computed';
   readonly rule?: Rule;
   readonly total?: Total;
+  readonly caseTotal?: CaseTotal;
+  readonly inMarkedCase?: InMarkedCase;
+  /** How the figure stands in the cases; absent where they change nothing of it. */
+  readonly inCases?: InCases;
+  /** The column holds the name of the case in which this other figure is worst. */
+  readonly worstOf?: string;
   /** The column is given by a solution. This says the rule for a reader, as in `Rule`. */
   readonly solved?: { readonly of: readonly Path[]; readonly words: string; readonly source: string };
   /**

@@ -71,13 +71,19 @@ export const devices: Sheet = {
       },
     },
     {
+      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      help: 'Group of loads that come on together, for the factors of cases; empty: that of their type.',
+      derived: { of: ['type.group'], by: (group: string) => group, words: '{type.group}', source: ARITHMETIC },
+    },
+    {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current of all the devices at the same time.',
       rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current expected at the same time.',
+      help: 'Current expected at the same time, by the diversity of the row.',
+      inCases: { share: 'connected' },
       rule: {
         of: ['connected', 'diversity'], by: demandCurrent, words: '{connected} × {diversity}',
         source: 'demand factor as in textbooks of power supply (maximum demand ÷ connected load)',
@@ -102,7 +108,7 @@ export const devices: Sheet = {
     },
     {
       role: 'computed', key: 'terminalVoltage', title: 'Voltage at device', kind: 'number', unit: 'V',
-      help: 'Voltage at the devices on their run.', whenPartial: '≤',
+      help: 'Voltage at the devices on their run.', whenPartial: '≤', inCases: 'lowest',
       solved: {
         of: ['rail.lowest', 'distance', 'run.length'],
         words: '{rail.lowest} − drop on the run up to {distance} (where that is not known, to its end at {run.length})',

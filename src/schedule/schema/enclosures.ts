@@ -77,7 +77,7 @@ export const enclosures: Sheet = {
     },
     {
       role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1,
-      whenPartial: '≥', help: 'Heat of the supplies in it.',
+      whenPartial: '≥', help: 'Heat of the supplies in it.', inCases: 'highest',
       total: {
         of: [{ from: 'supplies', by: 'enclosure', sum: 'loss' }], words: 'sum of loss over the supplies that name it',
         source: 'arithmetic of the load schedule',

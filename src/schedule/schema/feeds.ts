@@ -48,10 +48,25 @@ export const feeds: Sheet = {
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current expected of it at the same time.',
+      help: 'Current expected of it at the same time; with cases, in the worst of them. A case with a factor for every group on it takes the place of its diversity.',
+      inCases: 'highest',
       rule: {
-        of: ['connected', 'diversity'], by: demandCurrent, words: '{connected} × {diversity}',
+        of: ['drawn', 'diversity'], by: demandCurrent, words: '{drawn} × {diversity}', inCoveringCase: { diversity: 1 },
         source: 'rated diversity factor, IEC 61439-1',
+      },
+    },
+    {
+      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
+      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
+    },
+    {
+      role: 'computed', key: 'drawn', rare: 'mains', title: 'Drawn', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', inCases: 'highest',
+      help: 'Current of its outputs and supplies at the same time, before its diversity; with cases, in the worst of them.',
+      total: {
+        of: [{ from: 'outputs', by: 'feed', sum: 'demand' }, { from: 'supplies', by: 'feed', sum: 'inputCurrent' }],
+        words: 'sum of demand over the relay outputs, and of input current over the supplies, that name it',
+        source: ARITHMETIC,
       },
     },
     {

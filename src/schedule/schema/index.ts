@@ -2,10 +2,12 @@ import { branches } from './branches.ts';
 import {
   isNumeric, SHEET_NAMES, type Column, type ComputedColumn, type InputColumn, type Sheet, type SheetName,
 } from './column.ts';
+import { cases } from './cases.ts';
 import { conductors } from './conductors.ts';
 import { contacts } from './contacts.ts';
 import { devices } from './devices.ts';
 import { enclosures } from './enclosures.ts';
+import { factors } from './factors.ts';
 import { feeds } from './feeds.ts';
 import { modules } from './modules.ts';
 import { outputs } from './outputs.ts';
@@ -22,7 +24,8 @@ export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
 export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
-  devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures,
+  devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures, cases,
+  factors,
 };
 
 const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>

@@ -100,6 +100,12 @@ export const outputs: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'demand', rare: 'mains', title: 'Demand', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current expected of it at the same time: all of it, and in a case the factor of its group.',
+      inCases: { share: 'current' },
+      rule: { of: ['current'], by: (amps: number) => amps, words: '{current}', source: ARITHMETIC },
+    },
+    {
       role: 'computed', key: 'rating', title: 'Rating', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       help: 'Rating of the contact for this kind of load.',
       rule: {
@@ -145,6 +151,10 @@ export const outputs: Sheet = {
     {
       role: 'input', key: 'feed', title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
       help: 'Protected mains way behind the contact.',
+    },
+    {
+      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      help: 'Group of loads that come on together, for the factors of cases.',
     },
     {
       role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 2,

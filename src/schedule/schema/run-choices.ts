@@ -138,9 +138,19 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
   };
 }
 
+/** The conductor of several that has the lowest resistance; none where one of them is none. */
+function lowestResistance(names: readonly (string | null)[], whole: readonly CellValue[][]): string | null {
+  const lines = whole.map((cells): ConductorLine => new Line(CONDUCTOR, cells));
+  const ohm = (name: string | null) => lines.find((line) => line.value('conductor') === name)?.number('resistance') ?? -1;
+  return [...names].sort((one, other) => ohm(one) - ohm(other))[0] ?? null;
+}
+
 /** Longest run and smallest conductor with which a run and its devices keep to their limits. */
 export const runChoices: Solution = {
   from: 'devices', by: 'run', of: RUN, heed, each: DEVICE, whole: { sheet: 'conductors', of: CONDUCTOR },
   gives: ['maxLength', 'smallestConductor'], givesEach: [],
+  diversity: {
+    key: 'diversity', matters: (own) => new Line(RUN, own).value('basis') === 'demand', strictest: lowestResistance,
+  },
   solve,
 };

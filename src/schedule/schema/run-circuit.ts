@@ -127,5 +127,11 @@ export const runCircuit: Solution = {
     'firstConnected', 'firstDemand', 'secondConnected', 'secondDemand',
   ],
   givesEach: ['terminalVoltage'],
+  // Else it gives what it gives with everything at once, and what is steady has no extra.
+  diversity: {
+    key: 'diversity',
+    matters: (own, each) => new Line(RUN, own).value('basis') === 'demand' || new Line(RUN, own).value('secondWay') !== null
+      || each.some((cells) => new Line(DEVICE, cells).value('type.load') === 'power'),
+  },
   solve,
 };

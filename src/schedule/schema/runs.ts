@@ -118,6 +118,7 @@ export const runs: Sheet = {
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current at the start of the run; through both of its ways where it has two.', whenPartial: '≥',
+      inCases: 'highest',
       solved: {
         of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power',
         source: CIRCUIT,
@@ -140,7 +141,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V',
-      help: 'Largest volt drop on the run.', whenPartial: '≥',
+      help: 'Largest volt drop on the run.', whenPartial: '≥', inCases: 'highest',
       solved: {
         of: ['conductor.resistance', 'temperature', 'pairs'],
         words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT,
@@ -156,7 +157,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V',
-      help: 'Lowest voltage on the run, when its supply gives the least.', whenPartial: '≤',
+      help: 'Lowest voltage on the run, when its supply gives the least.', whenPartial: '≤', inCases: 'lowest',
       solved: {
         of: ['rail.lowest', 'rail.voltage', 'drop'],
         words: '{rail.lowest} − what the run drops from there ({drop} from {rail.voltage})', source: CIRCUIT,
@@ -172,7 +173,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
-      whenPartial: '≤',
+      whenPartial: '≤', inCases: 'lowest',
       help: 'Least that a device on it has, at its own place, above what it needs; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows', source: 'the makers’ data, as entered for the types',
@@ -180,7 +181,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
-      whenPartial: '≤', help: 'What its supply still has for a short circuit on it.',
+      whenPartial: '≤', help: 'What its supply still has for a short circuit on it.', inCases: 'lowest',
       rule: {
         of: [
           'way', 'way.available', 'rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra', 'secondWay',
@@ -208,7 +209,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
-      help: 'Longest that the run may be.', whenPartial: '≤',
+      help: 'Longest that the run may be.', whenPartial: '≤', inCases: 'lowest',
       solved: {
         of: ['length', 'maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
@@ -262,15 +263,21 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current expected of its devices at the same time, at the nominal voltage.',
+      help: 'Current expected of its devices at the same time, at the nominal voltage; with cases, in the worst of them.',
+      inCases: 'highest',
       total: {
         of: [{ from: 'devices', by: 'run', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
         source: ARITHMETIC,
       },
     },
     {
+      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
+      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
+    },
+    {
       role: 'computed', key: 'extra', title: 'Extra', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current that its devices of constant power draw more because the cable drops their voltage, at their demand.',
+      inCases: 'highest',
       solved: {
         of: ['demand'], words: 'current at the diversity of its devices, each at its own voltage, − {demand}; never below 0',
         source: CIRCUIT,
@@ -324,11 +331,12 @@ export const runs: Sheet = {
       ],
     ] as const).map(([key, title, help, of, words]): ComputedColumn => ({
       role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
+      inCases: 'highest',
       solved: { of: [of, 'extra', 'wholeLength'], words, source: CIRCUIT },
     })),
     {
       role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
-      safeSide: 'down', whenPartial: '≤',
+      safeSide: 'down', whenPartial: '≤', inCases: 'lowest',
       help: 'Least that a device on it has above what it needs while one of its two ways is open; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows, fed from either way alone',

@@ -138,12 +138,19 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current expected of it at the same time.',
+      help: 'Current expected of it at the same time; with cases, in the worst of them.', inCases: 'highest',
       total: {
-        of: [{ from: 'devices', by: 'rail', sum: 'demand' }, { from: 'runs', by: 'rail', sum: 'extra' }, OF_OUTPUTS],
-        words: 'sum of demand over the device rows, of extra over the runs, and of current over the relay outputs, that name it',
+        of: [
+          { from: 'devices', by: 'rail', sum: 'demand' }, { from: 'runs', by: 'rail', sum: 'extra' },
+          { from: 'outputs', by: 'rail', sum: 'demand' },
+        ],
+        words: 'sum of demand over the device rows, of extra over the runs, and of demand over the relay outputs, that name it',
         source: ARITHMETIC,
       },
+    },
+    {
+      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
+      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
     },
     {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
@@ -269,7 +276,7 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥',
-      help: 'Heat that the supply gives off at this demand.',
+      help: 'Heat that the supply gives off at this demand.', inCases: 'highest',
       rule: {
         of: ['voltage', 'demand', 'efficiency'], by: supplyLoss, words: '{voltage} × {demand} × (1 ÷ {efficiency} − 1)',
         source: 'loss = output × (1 ÷ efficiency − 1), from the definition of efficiency',
@@ -297,14 +304,24 @@ export const supplies: Sheet = {
       decimals: 1, optional: true, help: 'Capacity of its lead-acid battery at the 20-hour rate.',
     },
     {
+      role: 'computed', key: 'standbyDemand', rare: 'battery',
+      title: 'Standby demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current that its battery has to give: the demand in the case marked standby, or without one the highest.',
+      inMarkedCase: {
+        of: 'demand', marked: 'standby', words: message('{demand} in the case marked standby, the highest of several; without one in the worst case'),
+        source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'batteryNeeded', rare: 'battery',
       title: 'Battery needed', kind: 'number', unit: 'Ah', safeSide: 'up',
       decimals: 1, whenPartial: '≥', help: 'Capacity that bridges the standby at this demand.',
       rule: {
-        of: ['demand', 'standbyHours', 'battery'], takesUnknown: true, onlyWith: { demand: 'standbyHours' },
+        of: ['standbyDemand', 'standbyHours', 'battery'], takesUnknown: true,
+        onlyWith: { standbyDemand: 'standbyHours' },
         by: batteryFor, words: (demand, _hours, battery) => isSlow(demand, battery)
-          ? message('1.25 for ageing × {demand} × {standbyHours}')
-          : message('1.25 for ageing × 1.75 for fast discharge × {demand} × {standbyHours}'),
+          ? message('1.25 for ageing × {standbyDemand} × {standbyHours}')
+          : message('1.25 for ageing × 1.75 for fast discharge × {standbyDemand} × {standbyHours}'),
         source: 'BS 5839-1, Annex E, as read in print: 1.25 for ageing, and 1.75 where it is discharged faster than in 20 hours',
       },
     },
@@ -331,11 +348,25 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'inputCurrent', rare: 'mains', title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Current that it takes from its feed at this demand.',
+      whenPartial: '≥', help: 'Current that it takes from its feed at this demand.', inCases: 'highest',
       rule: {
         of: ['voltage', 'demand', 'efficiency', 'feed.voltage', 'inputPowerFactor'], by: inputCurrent,
         words: '{voltage} × {demand} ÷ ({efficiency} × {feed.voltage} × {inputPowerFactor})',
         source: 'P = U × I × λ, IEC 60050-131; input = output ÷ efficiency',
+      },
+    },
+    {
+      role: 'computed', key: 'power', rare: 'mains', title: 'Power', kind: 'number', unit: 'W', decimals: 0,
+      whenPartial: '≥', help: 'Power that it gives at this demand.', inCases: 'highest',
+      rule: { of: ['voltage', 'demand'], by: (volts: number, amps: number) => volts * amps, words: '{voltage} × {demand}', source: 'P = U × I' },
+    },
+    {
+      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand all at once', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Demand in a case marked “all at once” that has a factor for every group on it; it stands for everything connected.',
+      inMarkedCase: {
+        of: 'demand', marked: 'together', covering: true,
+        words: message('{demand} in the case marked “all at once” that has a factor for every group on it, the highest of several'),
+        source: ARITHMETIC,
       },
     },
     {

@@ -61,6 +61,10 @@ export const types: Sheet = {
       help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.',
     },
     {
+      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      help: 'Group of loads that come on together, such as blinds or lamps; cases give each a factor.',
+    },
+    {
       role: 'input', key: 'minVoltage', title: 'Min. voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
       optional: true, help: 'Lowest voltage at which the device works.',
     },

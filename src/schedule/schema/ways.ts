@@ -1,6 +1,7 @@
 import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
 import type { Sheet, TotalPart } from './column.ts';
 
@@ -67,10 +68,23 @@ export const ways: Sheet = {
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current expected of it at the same time.',
+      help: 'Current expected of it at the same time; with cases, in the worst of them.', inCases: 'highest',
       total: {
         of: throughWay('demand', 'firstDemand', 'secondDemand'),
         words: 'sum of demand and extra over the runs that name it, of those with two ways what comes through this one', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
+      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
+    },
+    {
+      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand all at once', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Demand in a case marked “all at once” that has a factor for every group on it; it stands for everything connected.',
+      inMarkedCase: {
+        of: 'demand', marked: 'together', covering: true,
+        words: message('{demand} in the case marked “all at once” that has a factor for every group on it, the highest of several'),
+        source: ARITHMETIC,
       },
     },
     {
@@ -82,7 +96,7 @@ export const ways: Sheet = {
     },
     {
       role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
-      whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
+      whenPartial: '≤', help: 'What the supply still has for a short circuit on it.', inCases: 'lowest',
       rule: {
         of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand'],
         by: (usable: number, peak: number, all: number, own: number) =>

@@ -1,0 +1,85 @@
+/** How far a case has factors for the groups on a row. */
+export const COVER = {
+  /** Some of them have none, or some loads belong to no group. */
+  some: 0,
+  all: 1,
+  /** There is nothing on the row. */
+  nothing: 2,
+} as const;
+
+/** How far several parts of a row are covered together. */
+export function coverOf(one: number, other: number): number {
+  if (one === COVER.nothing) return other;
+  return other === COVER.nothing ? one : Math.min(one, other);
+}
+
+/** A named case must be worse by more than rounding to be named as the worst. */
+const ROUNDING = 1e-9;
+
+/**
+ * What a column is worth in each case, by row id: first by the diversity of the rows alone, then in the cases in their
+ * order. NaN is unknown.
+ */
+export class CaseFigures {
+  values: Float64Array[] = [];
+  /** How far each case covers a row; none for the first. */
+  covers: Uint8Array[] = [];
+
+  /** Makes room for so many cases and rows. What is kept of them before is lost where their number is another. */
+  reserve(cases: number, size: number): void {
+    if (this.values.length !== cases + 1) {
+      this.values = Array.from({ length: cases + 1 }, () => new Float64Array(size).fill(NaN));
+      this.covers = Array.from({ length: cases }, () => new Uint8Array(size).fill(COVER.nothing));
+    }
+    if (this.values[0]!.length >= size) return;
+    const bigger = Math.ceil(size * 1.5);
+    this.values = this.values.map((old) => {
+      const values = new Float64Array(bigger).fill(NaN);
+      values.set(old);
+      return values;
+    });
+    this.covers = this.covers.map((old) => {
+      const covers = new Uint8Array(bigger).fill(COVER.nothing);
+      covers.set(old);
+      return covers;
+    });
+  }
+
+  /** What a row is worth in each case, and how far they cover it. */
+  of(id: number): number[] {
+    return [...this.values, ...this.covers].map((each) => each[id]!);
+  }
+
+  /** What is kept, as it is now. */
+  copy(): { values: Float64Array[]; covers: Uint8Array[] } {
+    return { values: this.values.map((each) => each.slice()), covers: this.covers.map((each) => each.slice()) };
+  }
+
+  /** Whether a row is worth something else in any case than in what was kept before. */
+  differs(before: { values: Float64Array[]; covers: Uint8Array[] }, id: number): boolean {
+    return this.values.some((values, at) => !Object.is(values[id], before.values[at]?.[id]))
+      || this.covers.some((covers, at) => covers[id] !== before.covers[at]?.[id]);
+  }
+
+  /** Whether what a row's own diversity gives counts: not where every case says of all that is on it how much is on. */
+  countsOwn(id: number): boolean {
+    return this.covers.length === 0 || this.covers.some((covers) => covers[id] !== COVER.all);
+  }
+
+  /**
+   * The worst of the cases that count for a row: its figure, unknown where it is in one of them, and the place of the
+   * case, 0 where none is worse than the diversity of the row.
+   */
+  worst(id: number, isHighest: boolean): { value: number; place: number } {
+    const { values } = this;
+    let place = this.countsOwn(id) ? 0 : 1;
+    let value = values[place]![id]!;
+    for (let other = place + 1; other < values.length && value === value; other += 1) {
+      const figure = values[other]![id]!;
+      const difference = isHighest ? figure - value : value - figure;
+      if (figure !== figure) value = figure;
+      else if (difference > Math.abs(value) * ROUNDING) [value, place] = [figure, other];
+    }
+    return { value, place: value === value ? place : 0 };
+  }
+}
