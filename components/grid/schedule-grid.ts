@@ -84,6 +84,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #unsubscribe: (() => void) | undefined;
   #unlisten: (() => void) | undefined;
   #menu: CellMenu | undefined;
+  /** Column of the place at which it was opened. */
+  #menuColumn = 0;
   #note: CellNote | undefined;
   readonly #refused = new RefusedTexts();
   #proposal: Proposal | undefined;
@@ -422,7 +424,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       },
       selectionChanged: () => { this.#selectionChanged(); },
       dropRows: (line) => { this.#act((model, selection) => moveSelectedTo(model, selection, line)); },
-      openMenu: (place, at) => { void this.#openMenu(place, at); },
+      openMenu: (place, at, column) => { void this.#openMenu(place, at, column); },
       fold: (line) => { this.#fold(line, !line.folded); },
       headingOpened: (key, box) => { this.dispatchEvent(new HeadingOpenEvent(this.sheet, key, box)); },
       widened: (key, width) => {
@@ -516,8 +518,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     }
   }
 
-  /** The menu is fetched when it is first asked for. */
-  async #openMenu(place: MenuPlace, at: MenuPoint): Promise<void> {
+  /**
+   * The menu is fetched when it is first asked for.
+   * @param column at whose heading or in which cell it was asked for.
+   */
+  async #openMenu(place: MenuPlace, at: MenuPoint, column: number): Promise<void> {
     const part = await this.#fetched(import('./menu/cell-menu.ts'));
     const [view, selection] = [this.#view, this.#view?.selection()];
     if (part === undefined || view === undefined || selection === undefined) return;
@@ -526,6 +531,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       leave: () => { this.#view?.focus(); },
       take: (command) => { this.#take(command); },
     });
+    this.#menuColumn = column;
     this.#menu.open(part.menuEntries(place, view.model, selection, this.readonly), at, this.words);
   }
 
@@ -533,6 +539,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'startEditing': case 'clearCells': this[command](); break;
       case 'cut': case 'copy': case 'paste': void this[command](); break;
+      case 'columnMenu': this.#view?.openHeading(this.#menuColumn); break;
       default: this.dispatchEvent(new CommandEvent(command));
     }
   }
