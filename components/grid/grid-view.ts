@@ -179,7 +179,10 @@ export class GridView implements SettingsSource {
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
     this.#renderer.forget();
     // Left to itself, the library draws once for the rows and once more for the columns.
-    this.hot.batchRender(() => { this.hot.updateSettings(sheetSettings(this, this.#editors)); });
+    this.hot.batchRender(() => {
+      this.#takeSize();
+      this.hot.updateSettings(sheetSettings(this, this.#editors));
+    });
     this.#describe();
     // The library's own way scrolls no further than to the columns that stay in view.
     Object.assign(this.#holder, { scrollTop: kept?.top ?? 0, scrollLeft: kept?.left ?? 0 });
@@ -307,6 +310,16 @@ export class GridView implements SettingsSource {
     // In closed details it has a size, and nothing in it is drawn.
     if (this.#box.querySelector('tbody td') === null) this.hot.render();
     this.#headings.draw(this.model);
+  }
+
+  /** What came above the rows with another look at them has made the grid smaller: it is not drawn once more for it. */
+  #takeSize(): void {
+    const { view, rootElement } = this.hot;
+    const { width, height } = rootElement.getBoundingClientRect();
+    const { width: lastWidth, height: lastHeight } = view.getLastSize();
+    if (!this.#isShown || (width === lastWidth && height === lastHeight)) return;
+    view.setLastSize(width, height);
+    view.adjustElementsSize();
   }
 
   get #isShown(): boolean {

@@ -367,7 +367,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const { schedule, sheet, sight, words } = this;
     if (schedule === undefined) return undefined;
     const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
-    const columns = shownColumns(schedule, sheet, before?.columns, touched);
+    const shown = this.#view?.model;
+    // Who only looks at other rows, or gathers them, keeps the columns, so that these are not gone through for it.
+    const isSame = before === undefined && shown?.schedule === schedule && shown.sheet === sheet
+      && shown.look === schedule.look(sheet);
+    const columns = isSame ? shown.columns : shownColumns(schedule, sheet, before?.columns, touched);
     return {
       ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns,
       refused: this.#refused,

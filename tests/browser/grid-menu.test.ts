@@ -92,7 +92,7 @@ describe('the menu', () => {
     const { grid } = await mountGrid(sample());
     const opened: string[] = [];
     grid.addEventListener('elv-heading-open', (event) => { opened.push((event).key); });
-    await userEvent.click(columnHeading(grid, 'area'));
+    await userEvent.click(columnHeading(grid, 'area'), { position: { x: 8, y: 8 } });
     await userEvent.click(columnHeading(grid, 'qty'), { modifiers: ['Shift'], position: { x: 8, y: 8 } });
     // Also on the button that opens the same by itself.
     await rightClick(grid, columnHeading(grid, 'qty'));
