@@ -216,7 +216,7 @@ test('rows that are picked or sorted are drawn once, although the line that says
   Handsontable.hooks.add('afterRender', count);
   onTestFinished(() => { Handsontable.hooks.remove('afterRender', count); });
   const grid = part(element, 'elv-schedule-grid')!;
-  const settled = async () => { for (let frames = 0; frames < 4; frames += 1) await new Promise(requestAnimationFrame); };
+  const settled = async () => { for (let frames = 0; frames < 4; frames += 1) await frame(); };
   await settled();
   const height = grid.offsetHeight;
   for (const only of ['over', undefined] as const) {
