@@ -7,6 +7,7 @@ export * from './feeds/index.ts';
 export * from './limits/index.ts';
 export * from './measured/index.ts';
 export * from './outputs/index.ts';
+export * from './profiles/index.ts';
 export * from './protection/index.ts';
 export * from './runs/index.ts';
 export * from './supplies/index.ts';

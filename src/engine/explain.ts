@@ -4,7 +4,7 @@ import {
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { ofRow } from './figure-name.ts';
-import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
+import { argument, inCasesOf, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
 /** A value that a figure was worked out from, and the cell that it stands in. */
@@ -63,6 +63,7 @@ export function explain(
   const row = document.row(sheet, id);
   if (row === undefined) return undefined;
   const base = { title: spoken.text(column.title), result: resultOf(book, column, sheet, id, spoken) };
+  const place = book.worstPlace(sheet, id, key);
   if (column.role === 'computed' && column.total !== undefined) {
     const { of, words, source } = column.total;
     const all = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
@@ -72,12 +73,19 @@ export function explain(
     const rows = members.map(({ from, ids }) => rowCount(from, ids.length, spoken)).join(' + ');
     const missing = book.missing(sheet, id, key);
     return {
-      ...base, words: spoken.text(words), source: spoken.text(source),
+      ...base, words: inCase(spoken.text(words), place, book, spoken), source: spoken.text(source),
       numbers: missing === 0 ? rows : spoken.say('{rows}, {missing} of them not known', { rows, missing }),
       parts: members.flatMap(({ from, sum, times, ids }) => sum === undefined ? []
         : ids.flatMap((member) => [sum, ...(times === undefined ? [] : [times])]
-          .map((read) => part(document, book, { path: read, sheet: from, key: read }, member, spoken)))),
+          .map((read) => part(document, book, { path: read, sheet: from, key: read }, member, spoken, place)))),
     };
+  }
+  if (column.role === 'computed' && (column.caseTotal ?? column.inMarkedCase) !== undefined) {
+    const { words, source } = (column.caseTotal ?? column.inMarkedCase)!;
+    const args = column.inMarkedCase === undefined ? [] : [argument(sheet, column.inMarkedCase.of)];
+    const rule = { words, source };
+    const { numbers: _main, ...explained } = explainRule({ sheet, args, rule }, document, book, id, spoken);
+    return { ...base, ...explained };
   }
   const own = row.cells[key] ?? null;
   if (column.role === 'input' && (own !== null || column.derived === undefined)) {
@@ -91,11 +99,22 @@ export function explain(
   }
   if (column.role === 'computed' && column.solved !== undefined) {
     const args = column.solved.of.map((path) => argument(sheet, path));
-    const { numbers, ...explained } = explainRule({ sheet, args, rule: column.solved }, document, book, id, spoken);
-    return { ...base, ...explained, ...(numbers === explained.words ? {} : { numbers }) };
+    const { numbers, words, ...explained } =
+      explainRule({ sheet, args, rule: column.solved }, document, book, id, spoken, place);
+    return {
+      ...base, ...explained, words: inCase(words, place, book, spoken), ...(numbers === words ? {} : { numbers }),
+    };
   }
   const rule = ruleOf(sheet, key);
-  return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, spoken) };
+  if (rule === undefined) return undefined;
+  const explained = explainRule(rule, document, book, id, spoken, place);
+  return { ...base, ...explained, words: inCase(explained.words, place, book, spoken) };
+}
+
+/** A rule in words, with the case in which it gives the figure. */
+function inCase(words: string, place: number | undefined, book: Workbook, spoken: Words): string {
+  return place === undefined || place < 0 ? words
+    : spoken.say('{words}, in the case “{worst}”', { words, worst: book.cases.cases[place]!.name });
 }
 
 /** Who says what stands in a cell: the list in which devices were counted, else a person. */
@@ -108,11 +127,12 @@ type Explainable = Pick<PreparedRule, 'sheet' | 'args'> & { readonly rule: Pick<
 
 function explainRule(
   { sheet, args, rule }: Explainable, document: ScheduleDocument, book: Workbook, id: number, spoken: Words,
+  place?: number,
 ): Omit<Explanation, 'title' | 'result'> {
   const holder = ({ by }: Argument) => by === undefined ? id : book.target(sheet, id, by);
   const values = args.map((arg) => holder(arg) < 0 ? null : book.value(arg.sheet, holder(arg), arg.key));
   const template = spoken.text(typeof rule.words === 'string' ? rule.words : rule.words(...values));
-  const parts = args.map((arg) => part(document, book, arg, holder(arg), spoken));
+  const parts = args.map((arg) => part(document, book, arg, holder(arg), spoken, place));
   const fill = (of: 'label' | 'text') => template.replace(/\{([\w.]+)\}/g, (_all, path: string) =>
     parts.find((each) => each.path === path)![of]);
   const used = parts.filter(({ path }) => template.includes(`{${path}}`));
@@ -131,13 +151,20 @@ function labelOf({ sheet, key, by }: Argument, tag: string, spoken: Words): stri
   return by === undefined ? figure : ofRow(sheet, figure, tag, spoken);
 }
 
-function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words): ExplanationPart {
+/** @param place the case in which figures count that are worked out in cases */
+function part(
+  document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words, place?: number,
+): ExplanationPart {
   const column = columnOf(arg.sheet, arg.key);
+  const how = place === undefined ? undefined : inCasesOf(arg.sheet, arg.key);
+  const value = how === undefined ? book.value(arg.sheet, id, arg.key)
+    : typeof how === 'object' ? book.shareInCase(arg.sheet, id, arg.key, place!)
+    : book.inCase(arg.sheet, id, arg.key, place!);
   const row = document.row(arg.sheet, id);
   const tag = row === undefined ? '' : tagOf(arg.sheet, row);
   const [label, labelInGeneral] = [labelOf(arg, tag, spoken), labelOf(arg, '', spoken)];
   return {
     path: arg.path, label, labelInGeneral, sheet: arg.sheet, id, key: arg.key,
-    text: row === undefined ? spoken.say('not known') : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
+    text: row === undefined ? spoken.say('not known') : withUnit(column, value, spoken),
   };
 }

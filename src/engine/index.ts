@@ -14,8 +14,8 @@ export { LONGEST_WAY } from './formula-loops.ts';
 export { lackingBehind, type CellPlace } from './lacking.ts';
 export { roomIn, type Room } from './room.ts';
 export {
-  RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution,
-  type PreparedTotal,
+  inCasesOf, RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, worstOf, type Argument, type PreparedRule,
+  type PreparedSolution, type PreparedTotal,
 } from './schema-rules.ts';
 export type { SheetColumns } from './sheet-columns.ts';
 export { startingOf } from './starting-of.ts';

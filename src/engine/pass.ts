@@ -64,8 +64,9 @@ function applyTotal(
     || of.some((part) => columnsOf(part).some((read) => touched.concerns(part.from, read))
       || (isInCases && touched.concerns(part.from, 'group')));
   if (!isDue) return;
-  const { document, columns } = calculation;
-  const changed = isInCases && calculation.cases.cases.length > 0 ? totalInCases(total, calculation) : regroup(total, document, columns);
+  const { document, columns, cases } = calculation;
+  const changed = isInCases && cases.cases.length > 0
+    ? totalInCases(total, calculation) : regroup(total, document, columns);
   touched?.column(sheet, changed, key);
 }
 

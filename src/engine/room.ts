@@ -135,7 +135,7 @@ function ofOutput(book: Workbook, id: number): Question {
       taken: book.number('modules', module, 'current'), each,
     }, {
       before: message('up to the rating of its feed'), most: book.number('feeds', feed, 'rated'),
-      taken: book.number('feeds', feed, 'demand'), each: each * book.number('feeds', feed, 'diversity'),
+      taken: book.number('feeds', feed, 'demand'), each: each * (book.cases.cases.length > 0 ? 1 : book.number('feeds', feed, 'diversity')),
     }, {
       before: message('up to the usable current of its rail'), most: book.number('supplies', rail, 'usable'),
       taken: book.number('supplies', rail, 'demand'), each,
@@ -144,7 +144,7 @@ function ofOutput(book: Workbook, id: number): Question {
       { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') }, {
         before: message('up to the target of its feed'), taken: book.number('feeds', feed, 'demand'),
         most: book.number('feeds', feed, 'rated') * book.number('feeds', feed, 'target'),
-        each: each * book.number('feeds', feed, 'diversity'),
+        each: each * (book.cases.cases.length > 0 ? 1 : book.number('feeds', feed, 'diversity')),
       }, feedStart(book, id, feed, each), {
         before: message('up to the target of its rail'), taken: book.number('supplies', rail, 'demand'), each,
         most: book.number('supplies', rail, 'usable') * book.number('supplies', rail, 'target'),
@@ -191,7 +191,10 @@ function drawOf(book: Workbook, supply: number, typeId: number): TypeDraw {
   const type = (key: string) => book.number('types', typeId, key);
   const draw = Number.isNaN(type('draw'))
     ? drawFromPower(type('power'), book.number('supplies', supply, 'voltage')) ?? NaN : type('draw');
-  const diversity = Number.isNaN(type('diversity')) ? 1 : type('diversity');
+  const own = Number.isNaN(type('diversity')) ? 1 : type('diversity');
+  // The most of all cases, each of which has to hold: there may be more room than is said, never less.
+  const diversity = book.cases.mostShare(book.cases.placeOf(book.value('types', typeId, 'group')), own,
+    book.countsOwn('supplies', supply, 'demand'));
   const connected = draw / 1000;
   return { connected, demand: demandCurrent(connected, diversity), diversity, start: Math.max(connected, type('inrush')) };
 }
@@ -243,9 +246,10 @@ function supplyTarget(
     };
   // Of one that may not act as it is that is told, and no room helps.
   }).filter((limit) => !exceeds(limit.taken, limit.most));
+  const connected = atOnceOn(book, 'supplies', id);
   return aim(
     withMore({ ...usable, before, most: usable.most * own('target') }, more),
-    atOnce(usable, own('connected'), draw, more), atOnce(fuse, own('connected'), draw, more),
+    atOnce(usable, connected, draw, more), atOnce(fuse, connected, draw, more),
     ...others.map((limit) => withMore(limit, more)),
     ...book.value('supplies', id, 'overload') !== 'retries' ? [] : [{
       before: message('until all of it together starts no more'), most, taken: startOn(book, id), each: draw.start,
@@ -273,7 +277,8 @@ function wayTarget(
   const own = (key: string) => book.number('ways', id, key);
   const [limit] = wayLimits(book, id, draw, NO_MORE, before);
   return aim(
-    withMore({ ...limit, most: limit.most * own('target') }, more), atOnce(limit, own('connected'), draw, more),
+    withMore({ ...limit, most: limit.most * own('target') }, more),
+    atOnce(limit, atOnceOn(book, 'ways', id), draw, more),
     ...book.value('ways', id, 'kind') !== 'electronic' ? [] : [{
       ...limit, before: message('until all of it together starts no more'), taken: own('start'),
       each: Number.isNaN(draw.start) ? draw.connected : draw.start,
@@ -472,6 +477,10 @@ const aim = (target: Limit, ...others: readonly Limit[]): Limit => tightest([tar
 /** The same limit for everything at once: beyond it, what is there lives on diversity. */
 const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw, more: More): Limit =>
   withMore({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected }, more);
+
+/** Everything at once on a row [A]; not asked for where a case says how much comes together. */
+const atOnceOn = (book: Workbook, sheet: 'supplies' | 'ways', id: number): number =>
+  Number.isNaN(book.number(sheet, id, 'togetherDemand')) ? book.number(sheet, id, 'connected') : NaN;
 
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
 const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit =>

@@ -32,8 +32,14 @@ export function runWithMore(
   book: Workbook, id: number, typeId: number, added: Added, distance: CellValue,
 ): RunWithMore {
   const own = CIRCUIT.of.map((each) => book.read('runs', id, each));
-  const devices = book.members('devices', 'run', id)
-    .map((member) => CIRCUIT.each.map((each) => book.read('devices', member, each)));
+  const countsOwn = book.countsOwn('runs', id, 'demand');
+  const groupOf = book.cases.groupOf('devices');
+  const devices = book.members('devices', 'run', id).map((member) => CIRCUIT.each.map((each) => {
+    const value = book.read('devices', member, each);
+    // The most of all cases.
+    return each.path === 'diversity' && typeof value === 'number'
+      ? book.cases.mostShare(groupOf[member]!, value, countsOwn) : value;
+  }));
   const warmthOf = (more: number) => book.workOut('runs', id, 'temperature', ({ key }) =>
     key === 'connected' || key === 'demand' ? more * added[key] : 0);
   // One that was entered holds whatever the load.

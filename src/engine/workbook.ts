@@ -3,12 +3,12 @@ import {
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import type { Calculation } from './calculation.ts';
-import { CaseTable } from './cases/case-table.ts';
+import { CaseTable, type GroupedSheet } from './cases/case-table.ts';
 import { gather } from './gather.ts';
 import { pass } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { rowsReading } from './rows-reading.ts';
-import { argument, ruleOf, type Argument } from './schema-rules.ts';
+import { argument, inCasesOf, ruleOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { TagIndex } from './tag-index.ts';
@@ -127,6 +127,28 @@ export class Workbook {
     if (this.cases.cases.length === 0 && place === -1) return this.#columns[sheet].number(key, id);
     const value = figures?.values[place + 1]?.[id] ?? NaN;
     return Number.isNaN(value) ? null : value;
+  }
+
+  /**
+   * The case in which a figure of a row is worst, by its place, and -1 for the diversity of rows alone.
+   * @returns `undefined` for a figure that is not worked out in cases, and where there are none.
+   */
+  worstPlace(sheet: SheetName, id: number, key: string): number | undefined {
+    const how = inCasesOf(sheet, key);
+    if (typeof how !== 'string') return undefined;
+    const figures = this.#columns[sheet].inCases.get(key);
+    return figures === undefined ? undefined : figures.worst(id, how === 'highest').place - 1;
+  }
+
+  /** What a row counts in a case with a figure that hangs on its group; `null` where it is not known. */
+  shareInCase(sheet: SheetName, id: number, key: string, place: number): number | null {
+    const how = inCasesOf(sheet, key);
+    const own = this.#columns[sheet].number(key, id);
+    if (typeof how !== 'object') return own;
+    const factor = place < 0 ? undefined : this.cases.factor(place, this.cases.groupOf(sheet as GroupedSheet)[id]!);
+    if (factor === undefined) return own;
+    const of = factor.ofDemand ? own : this.#columns[sheet].number(how.share, id);
+    return of === null || Number.isNaN(factor.share) ? null : of * factor.share;
   }
 
   /** Whether what the diversity of rows alone gives counts for a row, beside the cases. */

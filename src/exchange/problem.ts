@@ -12,6 +12,8 @@ export const PROBLEM_CODES = [
   'too-many-fields',
   // workbook
   'not-a-workbook', 'sheet-missing', 'sheet-too-large',
+  // profile
+  'profile-empty', 'hours-unreadable', 'hours-incomplete', 'row-uneven', 'group-missing', 'group-twice',
 ] as const;
 
 /** What kind of thing keeps a file from being read. */

@@ -1,5 +1,6 @@
 import { decodeText, readCsv, readSchedule } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
+import { readProfile } from '../../src/exchange/profile/index.ts';
 import { readTakeoff } from '../../src/exchange/takeoff/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
@@ -12,12 +13,16 @@ interface Answer {
 
 const types: readonly Cells[] = [{ type: 'Lamp' }, { type: 'Sensor', aliases: 'PIR; motion sensor' }];
 
+const profileTable = (text: string) => text.split(/\r\n?|\n/).map((line) => line.split(/[;\t]/));
+
 /** Every reader of a text that comes from outside, by what it reads. */
 export const TEXT_READERS: Readonly<Record<string, (text: string) => Answer>> = {
   'a schedule file': (text) => readSchedule(text),
   'a load table in HTML': (text) => readSchedule(`<!doctype html><html><body>${text}</body></html>`),
   'a sheet in CSV': (text) => readCsv(text),
   'device rows in CSV': (text) => readCsv(`Ref,Qty,Unit draw (mA),Note\r\n${text}`, 'devices'),
+  'a profile': (text) => readProfile(profileTable(text)),
+  'a profile with headings': (text) => readProfile(profileTable(`Group;0–12;12–24\r\n${text}`)),
   'a takeoff': (text) => readTakeoff(text, { types }),
   'a takeoff with headings': (text) => readTakeoff(`Description;Qty;Room\r\n${text}`, { types }),
 };

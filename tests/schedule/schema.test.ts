@@ -9,12 +9,12 @@ import {
  * in between, none may go.
  */
 const KEYS: Readonly<Record<SheetName, string>> = {
-  devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
-  types: 'type description purpose draw power load inrush nodes diversity minVoltage note |',
+  devices: 'ref area type qty rail branch run distance unitDraw diversity group note | connected demand share nodes terminalVoltage',
+  types: 'type description purpose draw power load inrush nodes diversity group minVoltage note |',
   supplies: 'rail purpose voltage rated units redundant target derating fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
-    + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand loading spare limitDiversity fuseLoading leastTrip'
-    + ' loss batteryNeeded inputCurrent surge status',
-  ways: 'way rail kind rated trip k2 target enclosure width note | connected demand loading available status',
+    + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand worstCase loading spare limitDiversity fuseLoading leastTrip'
+    + ' loss standbyDemand batteryNeeded inputCurrent surge status',
+  ways: 'way rail kind rated trip k2 target enclosure width note | connected demand worstCase loading available status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
   runs: 'run rail way branch conductor pairs length ambient maxDrop grouped temperature basis note'
@@ -28,6 +28,8 @@ const KEYS: Readonly<Record<SheetName, string>> = {
     + ' | connected demand loading spare supplySurge outputSurge inrush status',
   enclosures: 'enclosure height width depth mounting transfer topFactor otherLoss ambient maxInside rails railLength reserve note'
     + ' | loss area rise inside top usedWidth freeWidth status',
+  cases: 'case hours standby together note | demand energy',
+  factors: 'case group factor of note |',
 };
 const UNITS: Readonly<Record<string, string>> = {
   distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A',
@@ -81,8 +83,10 @@ test.each(SHEET_NAMES)('%s has these keys in this order', (sheet) => {
   const keys = (columns: readonly Column[]) => columns.map(({ key }) => key).filter((key) => fixed.has(key)).join(' ');
   expect(`${keys(inputColumns(sheet))} | ${keys(computedColumns(sheet))}`.trim()).toBe(KEYS[sheet]);
   expect(SCHEMA[sheet].name).toBe(sheet);
-  expect(findColumn(sheet, SCHEMA[sheet].tag))
-    .toMatchObject({ tag: true, kind: 'text', key: SCHEMA[sheet].columns[0]!.key });
+  // A factor is named by its group, which stands in one for each case: nothing refers to it.
+  expect(findColumn(sheet, SCHEMA[sheet].tag)).toMatchObject(
+    sheet === 'factors' ? { kind: 'text' } : { tag: true, kind: 'text', key: SCHEMA[sheet].columns[0]!.key }
+  );
 });
 
 test('units, defaults and what is optional are as the document says', () => {
@@ -114,10 +118,13 @@ describe('every column', () => {
       for (const column of computedColumns(sheet)) {
         const name = `${sheet}.${column.key}`;
         const isSolved = solved.includes(name);
-        const ways = [column.rule !== undefined, column.total !== undefined, column.status === true, isSolved];
+        const ways = [
+          column.rule, column.total, column.status, column.worstOf, column.caseTotal, column.inMarkedCase,
+          isSolved || undefined,
+        ].map((way) => way !== undefined);
         expect([name, ways.filter(Boolean).length]).toEqual([name, 1]);
-        const source = column.rule?.source ?? column.total?.source ?? column.solved?.source;
-        if (column.status !== true) expect([name, source]).toEqual([name, expect.stringMatching(/\S/)]);
+        const source = (column.rule ?? column.total ?? column.solved ?? column.caseTotal ?? column.inMarkedCase)?.source;
+        if (column.status !== true && column.worstOf === undefined) expect([name, source]).toEqual([name, expect.stringMatching(/\S/)]);
       }
     }
   });

@@ -10,6 +10,7 @@ import {
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
 import { conflictRow, conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
+import { readProfile } from '../../src/exchange/profile/index.ts';
 import { compareWithList, LIST_WAYS, takeList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -81,6 +82,12 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   }],
 ];
 
+/** Profiles with everything that can be wrong or is worth a note. */
+const PROFILES = [
+  '', 'Xyz;0–8;8–x\nQ;1;1', 'Xyz;0–8;12\nQ;1;1', 'Xyz;0;12;24\nQ;1;1;1', 'Xyz;8;16\nQ;1;1', 'Xyz;0–8;6–20\nQ;1;1', 'Q;1;1;1',
+  'Xyz;0;12\n;1;1\nQ;1;1\nQ;1\nU;=1;1\n"\0;1;1', 'Zzz\nXyz;0;12\nQ;1;1\nU;;', 'Xyz;12;24\nQ;1;1',
+];
+
 function problemsOf(read: { readonly ok: true } | Unreadable): string[] {
   return read.ok ? [] : read.problems.map(({ message }) => message);
 }
@@ -146,6 +153,10 @@ async function everythingSaid(words: Words): Promise<string[]> {
   said.push(...problemsOf(readCsv('Xyz,Uvw\n1,2', 'devices', undefined, words)));
   said.push(...problemsOf(readCsv('Run,Protection\nW1,2', 'runs', undefined, words)));
   said.push(...joiningSaid(words), ...updateSaid(words));
+  for (const text of PROFILES) {
+    const read = readProfile(text.split('\n').map((line) => line.split(';')), { words });
+    said.push(...read.ok ? read.notes : problemsOf(read));
+  }
   const accepted = { sheet: 'devices' as const, rule: '', reason: '', name: '', date: '', value: null };
   said.push(...goneNotes(['', '1', '2', '3', '4', '5'].map((tag, row) => ({ ...accepted, tag, row })), words));
   for (const text of JSON_TEXTS) {

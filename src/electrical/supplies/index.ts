@@ -1,3 +1,4 @@
+export * from './battery-hours.ts';
 export * from './battery-needed.ts';
 export * from './highest-voltage.ts';
 export * from './input-current.ts';

@@ -43,6 +43,7 @@ export class CaseTable {
   /** Factors by case and group. */
   #factors: readonly ReadonlyMap<number, GroupFactor>[] = [];
   #lines: readonly unknown[] = [];
+  #isCut = false;
 
   constructor(document: ScheduleDocument, columns: Columns) {
     this.#document = document;
@@ -52,6 +53,11 @@ export class CaseTable {
   /** The cases in their order; none beyond the number that is worked out. */
   get cases(): readonly Case[] {
     return this.#cases;
+  }
+
+  /** Whether there are more cases than are worked out, so that nothing that they concern is whole. */
+  get isCut(): boolean {
+    return this.#isCut;
   }
 
   /** How many groups there are, that of no group included. */
@@ -75,6 +81,25 @@ export class CaseTable {
   }
 
   /**
+   * The largest share of what is connected that a row may count with, over all cases: where a factor is not known, all.
+   * @param own share by the diversity of the row
+   * @param countsOwn whether that counts beside the cases
+   */
+  mostShare(group: number, own: number, countsOwn: boolean): number {
+    const shares = this.#cases.map((_case, place) => {
+      const factor = this.factor(place, group);
+      if (factor === undefined) return own;
+      return Number.isNaN(factor.share) ? 1 : factor.ofDemand ? own * factor.share : factor.share;
+    });
+    return Math.max(...countsOwn || shares.length === 0 ? [own] : [], ...shares);
+  }
+
+  /** Place of a group by its name; 0 for none, and for one that no row and no factor names. */
+  placeOf(group: CellValue): number {
+    return typeof group === 'string' ? this.#groups.get(group) ?? 0 : 0;
+  }
+
+  /**
    * Reads what was touched.
    * @param touched what changed; it learns which device rows belong to another group by now. Everything when absent.
    * @returns whether any case or factor is another than before.
@@ -89,7 +114,9 @@ export class CaseTable {
     const isSame = lines.length === this.#lines.length && lines.every((each, at) => Object.is(each, this.#lines[at]));
     if (isSame) return false;
     this.#lines = lines;
-    this.#cases = this.#document.rows('cases').filter((row) => !isBlank(row)).slice(0, MOST_CASES).map(({ id, cells }) => ({
+    const entered = this.#document.rows('cases').filter((row) => !isBlank(row));
+    this.#isCut = entered.length > MOST_CASES;
+    this.#cases = entered.slice(0, MOST_CASES).map(({ id, cells }) => ({
       id, name: typeof cells.case === 'string' ? cells.case : '', standby: cells.standby === true,
       together: cells.together === true,
     }));

@@ -40,10 +40,11 @@ function addShares(
   const size = lacking.length * groupCount;
   const [all, own, count] = [new Float64Array(size), new Float64Array(size), new Int32Array(size)];
   addByGroup(
-    document.capacity(from), targets.get(by)!, groupOf, groupCount, numbers.get(share)!, numbers.get(sum!)!, all, own, count,
+    document.capacity(from), targets.get(by)!, groupOf, groupCount, numbers.get(share)!, numbers.get(sum!)!,
+    all, own, count,
   );
   for (let target = 0; target < lacking.length; target += 1) {
-    let isLacking = false;
+    let isLacking = table.isCut;
     for (let group = 0; group < groupCount; group += 1) {
       const place = target * groupCount + group;
       if (count[place] === 0) continue;

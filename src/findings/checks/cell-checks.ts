@@ -199,8 +199,9 @@ function withoutTag(sheet: SheetName): Check {
 
 /** What every row of every sheet is held against, by sheet. */
 export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
-  ...(sheet === 'devices' ? [] : [withoutTag(sheet)]),
-  usedTwice(sheet),
+  ...(sheet === 'devices' || sheet === 'factors' ? [] : [withoutTag(sheet)]),
+  // A group stands in a factor for each case.
+  ...(sheet === 'factors' ? [] : [usedTwice(sheet)]),
   ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
     // What a supply has left is told at the supply, once for all that hangs on it; of runs only those with a way ask.
     .filter(({ key }) => sheet !== 'runs' || key !== 'available').map(({ key, args }) => partialBehind(sheet, key, args)),

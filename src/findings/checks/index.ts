@@ -1,6 +1,7 @@
 import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
 import { branchChecks } from './branch-checks.ts';
+import { caseChecks } from './case-checks.ts';
 import { cellChecks } from './cell-checks.ts';
 import { conductorChecks } from './conductor-checks.ts';
 import { contactChecks } from './contact-checks.ts';
@@ -21,7 +22,7 @@ import { wayChecks } from './way-checks.ts';
 const ALL: readonly Check[] = [
   ...supplyChecks, ...wayChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks,
   ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...voltageChecks, ...typeChecks,
-  ...conductorChecks,
+  ...conductorChecks, ...caseChecks,
   ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

@@ -1,5 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
-import type { SheetName } from '../../schedule/index.ts';
+import { worstOf } from '../../engine/index.ts';
+import { findColumn, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { Gathering } from '../facts.ts';
@@ -34,8 +35,15 @@ interface Limit {
 /** What was tried and puts the row right, as a sentence to say besides; empty where nothing was found. */
 type Remedy = (row: RowReader) => string;
 
-const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
-  [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
+const withRemedy = (said: readonly string[], row: RowReader, remedy: Remedy | undefined): string =>
+  [...said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
+
+/** In which case a figure of the row is as high as it is. */
+const caseOf = (row: RowReader, key: string): string => {
+  const named = worstOf(row.sheet, key === 'loading' ? 'demand' : key);
+  const worst = named === undefined ? null : row.value(named);
+  return worst === null ? '' : row.say('It is so in the case “{worst}”.', { worst: String(worst) });
+};
 
 const saidOf = (message: Limit['message'], row: RowReader) => typeof message === 'string' ? message : message(row);
 
@@ -50,8 +58,9 @@ export function overLimit({
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() =>
-          withRemedy(row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), row, remedy)),
+        value, limit: most, message: row.sentence(() => withRemedy([
+          row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), caseOf(row, key),
+        ], row, remedy)),
       };
     },
   };
@@ -79,14 +88,18 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
       return {
-        value: loading, limit: target, message: row.sentence(() => withRemedy(row.say(message, {
+        value: loading, limit: target, message: row.sentence(() => withRemedy([row.say(message, {
           loading: percent(loading, target), rating: roundedDown(amps(most)),
           target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
-        }), row, remedy)),
+        }), caseOf(row, 'loading')], row, remedy)),
       };
     },
   };
 }
+
+/** Whether a case marked “all at once” has a factor for every group on the row. */
+const isTogetherKnown = (row: RowReader) =>
+  findColumn(row.sheet, 'togetherDemand') !== undefined && row.value('togetherDemand') !== null;
 
 interface Diversity {
   readonly rule: string;
@@ -99,18 +112,21 @@ interface Diversity {
   readonly remedy?: Remedy;
 }
 
-/** A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it. */
+/**
+ * A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it, and
+ * where a case says how much comes together.
+ */
 export function livesOnDiversity({ rule, sheet, limit, message, values, remedy }: Diversity): Check {
   return {
     rule, sheet, key: 'connected', severity: 'near', inStatus: true,
     find: (row) => {
       const [value, most, demand] = [row.number('connected'), limit(row), row.number('demand')];
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
-      if (exceeds(demand, most)) return undefined;
+      if (exceeds(demand, most) || isTogetherKnown(row)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() => withRemedy(row.say(saidOf(message, row), {
+        value, limit: most, message: row.sentence(() => withRemedy([row.say(saidOf(message, row), {
           value: amps(value, most), limit: roundedDown(amps(most, value)), ...values?.(row),
-        }), row, remedy)),
+        })], row, remedy)),
       };
     },
   };
