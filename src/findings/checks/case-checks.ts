@@ -17,7 +17,7 @@ const BEYOND: Gathering<true> = {
 
 /** Cases that give no group a factor. */
 const WITHOUT_FACTORS: Gathering<true> = {
-  sheet: 'cases', reads: [['factors', 'case']],
+  sheet: 'cases', reads: [['cases', 'case'], ['factors', 'case']],
   gather: (document, book) => {
     const named = new Set(book.targets('factors', 'case'));
     return new Map(document.rows('cases').flatMap(({ id }) => named.has(id) ? [] : [[id, true]]));

@@ -25,7 +25,7 @@ export const cases: Sheet = {
       help: 'The case in which most comes together, such as power return: a supply all of whose groups have a factor in it is judged by it, and not by everything connected.',
     },
     {
-      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'W', decimals: 0, whenPartial: '≥',
+      role: 'computed', key: 'demand', title: 'Power', kind: 'number', unit: 'W', decimals: 0, whenPartial: '≥',
       help: 'Power that all supplies together give in this case.',
       caseTotal: {
         from: 'supplies', sum: 'power', words: 'sum of power over all supplies in this case', source: ARITHMETIC,
