@@ -37,7 +37,7 @@ export interface GroupMatter {
   readonly target: FactorLimit | undefined;
 }
 
-/** What is asked of the row at one factor [A], and what may be; NaN where that is not known, or where there is no target. */
+/** What is asked of the row at one factor [A], and what may be: NaN where that is not known, or there is no target. */
 interface Point {
   readonly demand: number;
   readonly limit: number;
