@@ -107,12 +107,13 @@ export class WhatMatters extends LitElement {
     [this.matters, this.isDone] = [[], false];
     const [at, { schedule }] = [this.#at, this];
     if (at === undefined) return;
-    const found: GroupMatter[] = [];
+    const nextTask = () => new Promise((resolve) => { setTimeout(resolve); });
+    await nextTask();
+    if (run !== this.#run) return;
     for (const matter of whatMatters(schedule.document, schedule.figures, at.sheet, at.id, at.place)) {
-      found.push(matter);
-      await new Promise((resolve) => { setTimeout(resolve); });
+      this.matters = [...this.matters, matter];
+      await nextTask();
       if (run !== this.#run) return;
-      this.matters = [...found];
     }
     this.isDone = true;
   }
