@@ -18,6 +18,7 @@ export const caseStyles = css`
   .options { display: flex; flex-wrap: wrap; align-items: center; gap: 8px 16px; margin-block: 10px 8px; }
   .options label { display: inline-flex; flex-wrap: wrap; align-items: center; gap: 0.4em; min-block-size: 28px; min-inline-size: 0; max-inline-size: 100%; }
   .link { white-space: normal; text-align: start; overflow-wrap: anywhere; }
+  .first .link { padding-inline-start: 0; }
   input:not([type='checkbox']), select, textarea {
     min-block-size: 28px;
     max-inline-size: 100%;

@@ -27,8 +27,11 @@ export class CaseComparison extends LitElement {
     :host { position: static; container-type: normal; background: none; }
     .loadings td { padding: 1px 2px; }
     .loadings thead th { max-inline-size: 12em; overflow-wrap: anywhere; }
-    .loadings thead th:not(.first) { padding-inline: 6px; }
-    .cell { display: grid; gap: 2px; inline-size: 7.6em; min-block-size: 42px; padding: 3px 6px; text-align: start; white-space: nowrap; }
+    .loadings thead th:not(.first) { padding-inline: 8px; }
+    .loadings thead th { position: sticky; inset-block-start: 0; z-index: 2; background: var(--elv-surface-raised); }
+    .loadings thead th.first { z-index: 3; }
+    .tall { max-block-size: max(15rem, 100cqb - 22rem); overflow: auto; }
+    .cell { display: grid; gap: 2px; inline-size: 10.4em; min-block-size: 42px; padding: 3px 6px; text-align: start; white-space: nowrap; }
     .cell .figure { display: flex; gap: 0.4em; align-items: center; }
     .cell .figure b { font-weight: 400; color: var(--elv-ink); }
     .cell.worst { box-shadow: inset 0 0 0 1px var(--elv-line-strong); }
@@ -36,10 +39,11 @@ export class CaseComparison extends LitElement {
     .cell .word { margin-inline-start: auto; font-size: var(--elv-size-label); }
     .cell[aria-expanded='true'] { background: color-mix(in srgb, var(--elv-accent) 14%, transparent); color: inherit; }
     .first .quiet { display: block; font-size: var(--elv-size-small); }
-    .why { position: sticky; inset-block-end: -16px; margin-block-start: 12px; padding: 8px 12px; border: 1px solid var(--elv-line-strong); border-radius: var(--elv-radius); background: var(--elv-surface); z-index: 2; }
+    .why { margin-block-start: 10px; padding: 8px 12px; border: 1px solid var(--elv-line-strong); border-radius: var(--elv-radius); background: var(--elv-surface); }
     .why h3 { margin: 0 0 4px; display: flex; flex-wrap: wrap; gap: 0.2em 0.8em; }
     .why p { margin: 2px 0; }
-    .why td { padding: 1px 12px 1px 0; border: 0; overflow-wrap: anywhere; }
+    .why table { inline-size: auto; }
+    .why td { padding: 1px 16px 1px 0; border: 0; overflow-wrap: anywhere; }
     .why .parts { max-block-size: 9em; overflow: auto; }
   `];
   static override properties: PropertyDeclarations = {
@@ -86,7 +90,7 @@ export class CaseComparison extends LitElement {
     const shown = rows.slice(0, this.listed);
     const hasOwn = shown.some(({ own }) => own !== undefined);
     const places = [...schedule.cases.cases.map((_, place) => place), ...hasOwn ? [-1] : []];
-    return html`<div class="scroll"><table class="loadings"><caption class="unseen">${words.say('Loading in each case, the worst first')}</caption>
+    return html`<div class="scroll tall"><table class="loadings"><caption class="unseen">${words.say('Loading in each case, the worst first')}</caption>
       <thead><tr><th scope="col" class="first">${words.say('Worst first')}</th>${places.map((place) => html`<th scope="col">${caseText(schedule, place, words)}</th>`)}</tr></thead>
       <tbody @keydown=${this.#onKey}>${shown.map((row, line) => html`<tr data-row=${rowName(schedule, row)}><th scope="row" class="first">${this.#head(row)}</th>
         ${places.map((place, at) => html`<td>${this.#cell(row, place, line === 0 && at === 0)}</td>`)}</tr>`)}</tbody></table></div>
@@ -110,14 +114,15 @@ export class CaseComparison extends LitElement {
     const isWorst = loading === row.worst && loading.loading !== null;
     const isOpen = this.at?.sheet === row.sheet && this.at.id === row.id && this.at.place === place;
     const text = this.#figure(row, loading);
-    const name = words.say('{tag}, {case}: {loading}, {state}', {
-      tag: rowName(schedule, row), case: caseText(schedule, place, words), loading: text, state: words.say(STATE_WORDS[loading.state]),
+    const name = words.say('{tag}, {case}: {loading} {state}', {
+      tag: rowName(schedule, row), case: caseText(schedule, place, words), loading: text,
+      state: words.say(STATE_WORDS[loading.state]),
     });
     const isStop = this.at === undefined ? isFirst : isOpen;
     const open = () => { this.at = { sheet: row.sheet, id: row.id, place }; };
     return html`<button type="button" class="cell ${loading.state} ${isWorst ? 'worst' : ''}" tabindex=${isStop ? 0 : -1} aria-expanded=${isOpen} aria-controls="why"
       aria-label=${isWorst ? words.say('{name}, worst', { name }) : name} @focus=${open} @click=${open}>
-      <span class="figure">${markShape(loading.state)}<b>${text}</b>${loading.state === 'ok' ? nothing : html`<span class="word">${words.say(STATE_WORDS[loading.state])}</span>`}</span>
+      <span class="figure">${markShape(loading.state)}<b>${text}</b> ${loading.state === 'ok' ? nothing : html`<span class="word">${words.say(STATE_WORDS[loading.state])}</span>`}</span>
       ${loadingBar(loading.loading, row.target, loading.state)}</button>`;
   }
 

@@ -21,7 +21,8 @@ export function quantityText({ value, decimals, unit }: Quantity, words: Words):
 
 /** A loading in percent; with decimals where rounding would hide that it is not just 100 %. */
 export function loadingText(loading: number | null, words: Words): string {
-  return loading === null ? words.say('unknown') : quantityText(percent(loading, 1), words);
+  // Without the noise of the last digits: 45.5 % is 46 %, not 45 % of 45.499999999999996 %.
+  return loading === null ? words.say('unknown') : quantityText(percent(Number(loading.toPrecision(12)), 1), words);
 }
 
 /** A share in percent with one decimal at the most, a limit rounded to its safe side. */

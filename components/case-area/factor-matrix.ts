@@ -40,7 +40,7 @@ export class FactorMatrix extends LitElement {
     :host { position: static; container-type: normal; background: none; }
     .new { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
     .new input { inline-size: 14em; }
-    .matrix thead th { max-inline-size: 9em; overflow-wrap: anywhere; }
+    .matrix thead th:not(.first) { min-inline-size: 7.4em; max-inline-size: 10em; overflow-wrap: anywhere; }
     .matrix thead .head { display: flex; align-items: start; justify-content: space-between; gap: 2px; }
     .matrix input:not([type='checkbox']) { inline-size: 6.2em; min-block-size: 30px; text-align: end; }
     .matrix input::placeholder { color: var(--elv-ink-default); opacity: 1; font-style: italic; }
@@ -178,7 +178,7 @@ export class FactorMatrix extends LitElement {
       const { row, loading } = found;
       const { state } = place < 0 ? row.own! : row.cases[place]!;
       return html`<td><button type="button" data-worst=${place} title=${words.say('What matters for {tag} in “{case}”', { tag: rowName(schedule, row), case: caseText(schedule, place, words) })}
-        @click=${() => { this.look({ sheet: row.sheet, id: row.id, place }); }}><span class="figure ${state}">${markShape(state)}${row.isPartial ? '≥\u202f' : ''}${loadingText(loading, words)}<span class="unseen">${words.say(STATE_WORDS[state])}</span></span>
+        @click=${() => { this.look({ sheet: row.sheet, id: row.id, place }); }}><span class="figure ${state}">${markShape(state)}${row.isPartial ? '≥\u202f' : ''}${loadingText(loading, words)} <span class="unseen">${words.say(STATE_WORDS[state])}</span></span>
         <span class="quiet">${rowName(schedule, row)}</span></button></td>`;
     };
     return html`<tfoot><tr><th scope="row" class="first">${words.say('Worst loading')}</th>${cell(-1)}${columns.map(({ place }) => cell(place))}</tr></tfoot>`;
@@ -250,15 +250,16 @@ export class FactorMatrix extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('[data-do=takeProfile]')?.focus();
   };
 
-  /** A block that is pasted in a cell fills cells from there on; one that is pasted elsewhere is taken for a profile. */
+  /** A block that is pasted in a cell fills cells from there on; one that is pasted elsewhere is meant as a profile. */
   readonly #onPaste = (event: ClipboardEvent): void => {
     const text = (event.clipboardData?.getData('text/plain') ?? '').replace(/\r?\n$/, '');
     if (this.readonly || !/[\t\n]/.test(text)) return;
     const [from] = event.composedPath() as [Element];
     if (from instanceof HTMLTextAreaElement) return;
     event.preventDefault();
-    if (from instanceof HTMLInputElement && from.dataset.case !== undefined) this.#takeBlock(from.dataset.group!, from.dataset.case, readTable(text));
-    else void this.#openProfile(text);
+    if (from instanceof HTMLInputElement && from.dataset.case !== undefined) {
+      this.#takeBlock(from.dataset.group!, from.dataset.case, readTable(text));
+    } else void this.#openProfile(text);
   };
 
   #takeBlock(group: string, name: string, block: readonly (readonly string[])[]): void {

@@ -162,7 +162,8 @@ export class WhatMatters extends LitElement {
     if (demand === null) return words.say('{tag}: in “{case}” it is not known what is asked of it.', values);
     if (row.limit === null) return words.say('{tag}: in “{case}” it is asked for {demand}; what may be used is not known.', { ...values, demand: amps(demand) });
     return words.say('{tag}: in “{case}” it is asked for {demand} of {limit}, {loading}.', {
-      ...values, demand: amps(demand, row.limit), limit: roundedDown(amps(row.limit, demand)), loading: loadingText(loading, words),
+      ...values, demand: amps(demand, row.limit), limit: roundedDown(amps(row.limit, demand)),
+      loading: loadingText(loading, words),
     });
   }
 
