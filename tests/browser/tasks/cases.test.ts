@@ -1,4 +1,3 @@
-import '../zz-case-shots.test.ts';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { mountElement, part, parts, removeElements, textOf } from '../element-mount.ts';
 import { demoContent } from '../support/demo-content.ts';
