@@ -5,7 +5,7 @@ import { CountedActions } from './counted-actions.ts';
 
 /*
  * The demo has four cases. P1 may be used for 20 A: what belongs to no group takes 9.37 A, heating 5.4 A by its own
- * diversity, the blinds 6.4 A when all go up in a wind alarm; with what its runs draw more for their drop that is 21.20 A.
+ * diversity, the blinds 6.4 A when all go up in a wind alarm; with what its runs draw more for their drop, 21.20 A.
  */
 
 beforeEach(() => { localStorage.clear(); });
