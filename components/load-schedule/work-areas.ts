@@ -13,6 +13,7 @@ const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
+  cases: () => import('../case-area/case-area.define.ts'),
   bill: () => import('../bill-table/bill-table.define.ts'),
   measure: () => import('../measured-values/measured-values.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
@@ -78,6 +79,8 @@ export class WorkAreas {
         .schedule=${schedule} .revision=${revision} .words=${words}></elv-share-out>` : nothing}
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
+      ${this.#opened.has('cases') ? html`<elv-case-area class="work" ?hidden=${!shown('cases')} .active=${shown('cases')}
+        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-case-area>` : nothing}
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
         .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
       ${this.#opened.has('measure') ? html`<elv-measured-values class="work" ?hidden=${!shown('measure')} .active=${shown('measure')}

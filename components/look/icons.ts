@@ -21,6 +21,7 @@ const DRAWINGS = {
   takeoff: svg`<path d="M3 2h7l3 3v9H3zM5.5 7l1 1 1.6-2M5.5 11l1 1 1.6-2M10 7.2h1M10 11.2h1"/>`,
   shareOut: svg`<path d="M2 8h4M6 8l3.5-4.5H14M6 8h8M6 8l3.5 4.5H14"/>`,
   sizing: svg`<path d="M2 13.5h12M3 13.5v-4h2.5v4M6.8 13.5V6h2.5v7.5M10.6 13.5V2.5h2.5v11"/>`,
+  cases: svg`<path d="M2 3.5h9M2 8h12M2 12.5h6M5 2v3M10 6.5v3M5 11v3"/>`,
   bill: svg`<path d="M2 3.5h1.6l1.6 7h7l1.5-5H4.1M6 13.4h.1M11.3 13.4h.1"/>`,
   loadTable: svg`<path d="M3 1.8h7l3 3v9.4H3zM5.3 7.5h5.4M5.3 9.6h5.4M5.3 11.7h5.4M8 7.5v4.2"/>`,
   join: svg`<path d="M2 3h3.5L8 8h6M2 13h3.5L8 8M11.8 5.8 14 8l-2.2 2.2"/>`,

@@ -56,6 +56,10 @@ export const COMMANDS = {
     title: message('Sizing'), help: message('Counts the supplies, branches and relay modules that the job needs'),
     icon: 'sizing', keys: message('Shift+F9'), changes: false,
   },
+  cases: {
+    title: message('Cases'), help: message('What happens when it all comes together: factors by case, loadings compared, what matters'),
+    icon: 'cases', keys: message('F7'), changes: false,
+  },
   bill: {
     title: message('Bill'), help: message('Counts what is to be bought, by panel and in all, with prices where they are known'),
     icon: 'bill', keys: message('Ctrl+B'), changes: false,
@@ -150,7 +154,7 @@ export function isJobCommand(name: string): name is JobCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'measure', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'bill', 'measure', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -4,7 +4,7 @@ import type { LoadScheduleElement } from '../../components/load-schedule/load-sc
 import { part } from './element-mount.ts';
 
 const TAGS = {
-  join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table',
+  join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', cases: 'elv-case-area',
   bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
 } as const;
 
