@@ -17,6 +17,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['the takeoff', (element) => openWork(element, 'takeoff')],
   ['sharing out', (element) => openWork(element, 'shareOut')],
   ['sizing', (element) => openWork(element, 'sizing')],
+  ['variants', (element) => openWork(element, 'variants')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
   ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [
