@@ -1,6 +1,8 @@
 import type { Trial } from '../variants/trial.ts';
 
-/** Asks, inside the element, to show what is tried out in the place of the schedule, or without it the schedule again. */
+/**
+ * Asks, inside the element, to show what is tried out in the place of the schedule, or without it the schedule again.
+ */
 export class TryEvent extends Event {
   static readonly type = 'elv-try';
 

@@ -104,7 +104,9 @@ export class LoadScheduleElement extends ScheduleElement {
   /** Where the person was when it was opened. */
   #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
-  readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked && this.trial === undefined);
+  readonly #drop = new DropTarget(
+    this, (files) => { void this.#openDropped(files); }, () => !this.locked && this.trial === undefined,
+  );
   readonly #work = new WorkAreas(this, () => { this.#sayMissing(); });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;

@@ -437,7 +437,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   #replaced(schedule: LoadSchedule): void {
-    this.#show(undefined);
+    if (this.trial !== undefined) this.#show(undefined);
     this.#given.exchanged();
     this.#values.forget();
     this.jumps = new Jumps();

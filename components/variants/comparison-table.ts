@@ -45,7 +45,7 @@ function rowGroup({ row: { sheet, tag, row, before, after }, figures }: ShownRow
 function statuses(before: RowComparison['before'], after: RowComparison['after'], words: Words): TemplateResult | typeof nothing {
   const mark = (status: RowComparison['before'], otherwise: string) =>
     status === undefined ? html`<span class="quiet">${otherwise}</span>` : status === null ? nothing : statusMark(status, words);
-  return before === after ? mark(after, '') as TemplateResult | typeof nothing
+  return before === after ? mark(after, '')
     : html`<span class="moved">${mark(before, words.say('not there'))} → ${mark(after, words.say('gone'))}</span>`;
 }
 

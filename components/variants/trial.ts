@@ -101,18 +101,26 @@ export class Trial {
     this.#host = host;
     this.schedule.subscribe((event) => {
       host.followed(event);
-      this.#callOff?.();
-      this.#callOff = whenIdle(() => { this.keep(); }, LATEST_MILLISECONDS);
+      this.#wait();
     });
-    window.addEventListener('pagehide', this.keep);
   }
 
   /** Is shown no longer; what was not kept is gone. */
   end(): void {
     this.#host = undefined;
     this.#callOff?.();
-    window.removeEventListener('pagehide', this.keep);
     this.schedule.dispose();
+  }
+
+  /** Keeps it when the page is idle, or goes before that. */
+  #wait(): void {
+    this.#callOff?.();
+    const callOff = whenIdle(this.keep, LATEST_MILLISECONDS);
+    window.addEventListener('pagehide', this.keep);
+    this.#callOff = () => {
+      callOff();
+      window.removeEventListener('pagehide', this.keep);
+    };
   }
 
   /** Calls it otherwise. @returns whether it can be called so: not without a name, nor as another variant. */

@@ -33,7 +33,8 @@ export class Variants extends WorkArea {
   `];
   static override properties: PropertyDeclarations = {
     trial: { attribute: false }, readonly: { type: Boolean },
-    against: { state: true }, chosen: { state: true }, all: { state: true }, choices: { state: true }, isTaken: { state: true },
+    against: { state: true }, chosen: { state: true }, all: { state: true }, choices: { state: true },
+    isTaken: { state: true },
   };
 
   /** What is tried out just now. */
@@ -87,7 +88,8 @@ export class Variants extends WorkArea {
       return copy;
     };
     try {
-      this.#rows = this.against === this.chosen ? [] : compareOutcomes(scheduleOf(this.against), scheduleOf(this.chosen));
+      this.#rows = this.against === this.chosen ? []
+        : compareOutcomes(scheduleOf(this.against), scheduleOf(this.chosen));
     } finally {
       for (const each of made) each.dispose();
     }
@@ -166,7 +168,8 @@ export class Variants extends WorkArea {
     const { words } = this;
     const all = (side: 'mine' | 'theirs', title: string) => html`<button type="button" class="bordered" data-do=${side} @click=${() => {
       const open = conflicts.filter(({ choice }) => choice === null);
-      this.choices = { ...this.choices, ...Object.fromEntries(open.map((each) => [each.name, throughout(each, side)])) };
+      const decided = open.map((each) => [each.name, throughout(each, side)] as const);
+      this.choices = { ...this.choices, ...Object.fromEntries(decided) };
     }}>${title}</button>`;
     return html`<div class="options">${all('mine', words.say('The schedule throughout'))}${all('theirs', words.say('The variant throughout'))}</div>
       ${conflictTable(conflicts, words, ({ name }, choice) => { this.choices = { ...this.choices, [name]: choice }; }, VARIANT_CONFLICTS)}`;

@@ -8,7 +8,7 @@ import { freshKey, kept } from './draft-support.ts';
 import { mountElement, openSheet, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { openWork, press } from './work-support.ts';
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 120_000 });
 beforeEach(() => { localStorage.clear(); });
 afterEach(removeElements);
 
@@ -163,11 +163,13 @@ test.each([['en', 1280], ['de', 1280], ['fr', 390], ['en', 390]] as const)('bar 
   await expect.poll(() => part(element, bar('[data-do=leave]'))).not.toBeNull();
   await rate(element, '2');
   await expect.poll(() => names(element)).toHaveLength(1);
-  const violations = async () => (await axe.run(element, { rules: { 'color-contrast': { enabled: width === 1280 } } })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`);
-  expect(await violations()).toEqual([]);
+  // The rows have tests of their own.
+  const violations = async (tag: string) => (await axe.run(part(element, tag)!)).violations
+    .map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`);
+  expect(await violations('elv-trial-bar')).toEqual([]);
   expect(part(element, 'elv-trial-bar')!.scrollWidth).toBeLessThanOrEqual(width);
   await userEvent.click(part(element, bar('[data-do=compare]'))!);
   await expect.poll(() => part(element, '[data-row="supplies/L1"]')).not.toBeNull();
-  expect(await violations()).toEqual([]);
+  expect(await violations('elv-variants')).toEqual([]);
   expect(part(element, 'elv-variants .body')!.scrollWidth).toBeLessThanOrEqual(part(element, 'elv-variants .body')!.clientWidth);
 });

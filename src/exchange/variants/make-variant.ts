@@ -53,7 +53,8 @@ function addNamed(content: Content, stated: Set<SheetName>): void {
 function partOf({ sheets, accepted = [] }: Content, stated: ReadonlySet<SheetName>): VariantPart {
   const own = accepted.filter(({ sheet }) => stated.has(sheet));
   return {
-    sheets: Object.fromEntries(SHEET_NAMES.filter((sheet) => stated.has(sheet)).map((sheet) => [sheet, sheets[sheet] ?? []])),
+    sheets: Object.fromEntries(SHEET_NAMES.filter((sheet) => stated.has(sheet))
+      .map((sheet) => [sheet, sheets[sheet] ?? []])),
     ...(own.length === 0 ? {} : { accepted: own }),
   };
 }

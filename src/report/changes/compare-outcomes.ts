@@ -83,7 +83,8 @@ function compareRow(
   });
   const [stood, stands] = sides.map(([schedule, row]) => row === undefined ? undefined
     : sheet === 'cases' ? null : schedule.value(sheet, row.id, 'status') as Status | null);
-  const position = present === undefined ? before.document.position(sheet, old!.id) : after.document.position(sheet, present.id);
+  const position = present === undefined ? before.document.position(sheet, old!.id)
+    : after.document.position(sheet, present.id);
   return {
     sheet, tag: tagOf(sheet, (present ?? old)!), row: position + 1, before: stood, after: stands, figures,
     isSame: stood === stands && figures.every(({ isSame }) => isSame),

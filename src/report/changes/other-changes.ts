@@ -18,8 +18,10 @@ const ACCEPTANCE_WORDS: Readonly<Record<AcceptanceChange['kind'], string>> = {
 };
 const ENTRY_WORDS = { added: message('added'), removed: message('removed'), changed: message('changed') } as const;
 
-/** What changed beside details, rows and figures: findings, acceptances, revisions, keys that are not known. */
-export function otherChanges({ findings, accepted, revisions, variants, unknown }: ScheduleChanges, words: Words): ChangeTable[] {
+/** What changed beside details, rows and figures: findings, acceptances, revisions, variants, unknown keys. */
+export function otherChanges(
+  { findings, accepted, revisions, variants, unknown }: ScheduleChanges, words: Words,
+): ChangeTable[] {
   const place = [words.say('Sheet'), words.say('Tag')];
   const became = words.say('What became of it');
   return [

@@ -26,7 +26,9 @@ export function edited(content: Content, sheet: SheetName, tag: string, cells: C
 }
 
 /** A schedule of a content with a variant kept in it, in which something else is tried out. */
-export function kept(content: Content, tried: Content, name = 'Two supplies'): { schedule: LoadSchedule; variant: Variant } {
+export function kept(
+  content: Content, tried: Content, name = 'Two supplies',
+): { schedule: LoadSchedule; variant: Variant } {
   const schedule = new LoadSchedule(content);
   const variant = makeVariant(schedule.content(), new LoadSchedule(tried).content(), { name });
   schedule.act('Kept', keepVariant(schedule.document, variant));

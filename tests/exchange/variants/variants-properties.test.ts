@@ -19,8 +19,8 @@ const VALUES: Readonly<Record<string, readonly (string | number | null)[]>> = {
 
 /** Edits as a person makes them; formulas are read as they are typed in files. */
 const edit: fc.Arbitrary<Edit> = fc.oneof(
-  { weight: 6, arbitrary: fc.constantFrom(...Object.keys(VALUES)).chain((name) => fc.tuple(fc.constantFrom(...VALUES[name]!), fc.nat(3))
-    .map(([value, row]): Edit => (schedule) => {
+  { weight: 6, arbitrary: fc.constantFrom(...Object.keys(VALUES))
+    .chain((name) => fc.tuple(fc.constantFrom(...VALUES[name]!), fc.nat(3)).map(([value, row]): Edit => (schedule) => {
       const [sheet, key] = name.split('.') as [SheetName, string];
       const rows = schedule.rows(sheet);
       if (rows.length === 0) return [];
@@ -28,10 +28,11 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
       if (typeof value !== 'string' || !value.startsWith('=')) return setCells(schedule.document, [{ sheet, id, key, value }]);
       const { sheets, ...content } = schedule.content();
       const at = schedule.document.position(sheet, id);
-      const with_ = new LoadSchedule({ ...content, sheets: { ...sheets, [sheet]: sheets[sheet]!.map((cells, place) => place === at ? { ...cells, [key]: value } : cells) } });
+      const rowsWithIt = sheets[sheet]!.map((cells, place) => place === at ? { ...cells, [key]: value } : cells);
+      const withIt = new LoadSchedule({ ...content, sheets: { ...sheets, [sheet]: rowsWithIt } });
       // The row that it names may be gone.
-      if (with_.formulaProblems.length > 0) return [];
-      return [{ op: 'load', snapshot: with_.document.snapshot() }];
+      if (withIt.formulaProblems.length > 0) return [];
+      return [{ op: 'load', snapshot: withIt.document.snapshot() }];
     })) },
   { weight: 1, arbitrary: fc.nat(3).map((row): Edit => (schedule) => {
     const rows = schedule.rows('devices');
@@ -56,7 +57,8 @@ const session = (schedule: LoadSchedule) =>
   new LoadSchedule(undefined, { session: { base: schedule.document.snapshot(), actions: [] } });
 
 it('a variant that was just kept gives, taken over, what was tried out, and undo gives back what was there', () => {
-  fc.assert(fc.property(fc.array(edit, { maxLength: 4 }), fc.array(edit, { minLength: 1, maxLength: 6 }), (before, edits) => {
+  const [some, more] = [fc.array(edit, { maxLength: 4 }), fc.array(edit, { minLength: 1, maxLength: 6 })];
+  fc.assert(fc.property(some, more, (before, edits) => {
     const schedule = play(new LoadSchedule(PANEL), before);
     const tried = play(session(schedule), edits);
     const variant = makeVariant(schedule.content(), tried.content(), { name: 'v' });
@@ -73,7 +75,8 @@ it('a variant that was just kept gives, taken over, what was tried out, and undo
 });
 
 it('a variant can be taken over after whatever was done to the schedule since, and a file reads it', () => {
-  fc.assert(fc.property(fc.array(edit, { minLength: 1, maxLength: 5 }), fc.array(edit, { minLength: 1, maxLength: 5 }), (edits, later) => {
+  const some = fc.array(edit, { minLength: 1, maxLength: 5 });
+  fc.assert(fc.property(some, some, (edits, later) => {
     const schedule = new LoadSchedule(PANEL);
     const variant = makeVariant(schedule.content(), play(session(schedule), edits).content(), { name: 'v' });
     schedule.act('Kept', keepVariant(schedule.document, variant));

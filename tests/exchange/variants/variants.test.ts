@@ -28,8 +28,7 @@ test('a variant holds the sheets that differ, as they were and as they are', () 
 test('a variant holds the sheets that its formulas name, so that it can be read whatever becomes of them', () => {
   const base = edited(PANEL, 'branches', 'B1', { limit: '=[devices.qty@D2]+20' });
   const { schedule, variant } = kept(base, edited(base, 'branches', 'B1', { reserve: 0.1 }));
-  expect(Object.keys(variant.tried.sheets)).toEqual(['branches', 'devices']
-    .sort((one, other) => Object.keys(schedule.content().sheets).indexOf(one) - Object.keys(schedule.content().sheets).indexOf(other)));
+  expect(Object.keys(variant.tried.sheets).sort()).toEqual(['branches', 'devices']);
   // The row that the formula names is gone from the schedule: the variant did not touch it.
   const devices = schedule.rows('devices');
   schedule.act('Renamed', [{ op: 'set', sheet: 'devices', id: devices[1]!.id, key: 'ref', value: 'D9' }]);
