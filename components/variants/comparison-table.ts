@@ -65,8 +65,8 @@ function textsOf(sheet: SheetName, { key, before, after, signs }: OutcomeFigure,
 /** How much more or less it is, with its sign; shares of a whole differ by points. */
 function differenceText(sheet: SheetName, { key, difference }: OutcomeFigure, words: Words): string {
   if (difference === null || difference === 0) return '';
-  // A difference is no limit, which would be rounded to its safe side.
-  const { safeSide: _, ...column } = columnOf(sheet, key);
+  // Rounded as the figures are between which it lies.
+  const column = columnOf(sheet, key);
   const size = Math.abs(difference);
   const text = column.kind === 'ratio'
     ? words.say('{points} points', { points: formatCell({ ...column, kind: 'number', decimals: 0 }, size * 100, words, 'show') })

@@ -28,6 +28,7 @@ export class Variants extends WorkArea {
     .comparison { inline-size: auto; min-inline-size: min(60rem, 100%); }
     .comparison tbody th { border-block-end: 1px solid var(--elv-line); color: var(--elv-ink); font-weight: 400; text-align: start; vertical-align: top; overflow-wrap: anywhere; }
     .comparison tbody th b { margin-inline-end: 0.4em; }
+    .comparison td:first-child { padding-inline-start: 10px; }
     .moved { display: inline-flex; flex-wrap: wrap; gap: 0 0.4em; }
     .sum { margin-block-start: 14px; }
   `];
@@ -58,20 +59,21 @@ export class Variants extends WorkArea {
     this.choices = {};
   }
 
-  protected override willUpdate(changed: PropertyValues): void {
-    if (!this.active) return;
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // What was tried out last is what a person wants to see.
+    const tried = this.trial ?? changed.get('trial');
+    if (tried !== undefined && (changed.has('trial') || changed.has('active'))) this.chosen = tried.name;
     const { document } = this.schedule;
-    const isThere = (name: string) => name === SCHEDULE || variantOf(document, name) !== undefined;
-    if (changed.has('active') || !isThere(this.chosen)) {
-      const chosen = this.trial?.name ?? this.chosen;
-      this.chosen = chosen !== SCHEDULE && isThere(chosen) ? chosen : document.variants.at(-1)?.name ?? SCHEDULE;
-    }
+    const isThere = (name: string) => variantOf(document, name) !== undefined;
+    if (!isThere(this.chosen)) this.chosen = document.variants.at(-1)?.name ?? SCHEDULE;
     if (!isThere(this.against) || this.against === this.chosen) this.against = SCHEDULE;
-    if (changed.has('chosen') && this.chosen !== changed.get('chosen')) {
+    const { chosen: before = this.chosen } = Object.fromEntries(changed) as { readonly chosen?: string };
+    if (before !== this.chosen) {
       this.choices = {};
       this.isTaken = false;
     }
-    if (['active', 'revision', 'schedule', 'against', 'chosen', 'choices'].some((key) => changed.has(key))) this.#compare();
+    const keys = ['active', 'revision', 'schedule', 'against', 'chosen', 'choices'];
+    if (this.active && keys.some((key) => (changed as PropertyValues).has(key))) this.#compare();
   }
 
   #compare(): void {
