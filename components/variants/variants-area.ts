@@ -111,6 +111,8 @@ export class Variants extends WorkArea {
   }
 
   protected body(): TemplateResult {
+    // What is out of sight is not worked out.
+    if (!this.active) return html``;
     const { words } = this;
     const { variants } = this.schedule.document;
     const begin = this.readonly || this.trial !== undefined ? nothing
