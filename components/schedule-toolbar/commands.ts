@@ -73,6 +73,10 @@ export const COMMANDS = {
     title: message('Measured'), help: message('Enters what was measured at supplies and runs, and says what it means'),
     icon: 'measure', keys: message('Ctrl+M'), changes: true,
   },
+  variants: {
+    title: message('Variants'), help: message('Tries something out beside the schedule, compares, and takes it over or drops it'),
+    icon: 'variants', keys: message('Shift+F6'), changes: false,
+  },
   help: {
     title: message('Help'), help: message('Says what columns and words mean'), icon: 'help', keys: message('F1'),
     changes: false,
@@ -154,7 +158,7 @@ export function isJobCommand(name: string): name is JobCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'bill', 'measure', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'bill', 'measure', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -34,6 +34,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
       await element.updateComplete;
     },
   ]),
+  ['variants', (element) => openWork(element, 'variants')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
   ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [
