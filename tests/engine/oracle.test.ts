@@ -10,6 +10,7 @@ import {
 import { readData } from '../data/read-data.ts';
 import { evaluateArithmetic } from '../support/arithmetic.ts';
 import { closeTo } from '../support/close-to.ts';
+import { recalculateInCases } from '../support/independent-cases.ts';
 import { runGaps } from '../support/independent-run-checks.ts';
 import { recalculateRuns, type RunFault } from '../support/independent-runs.ts';
 import { recalculate } from '../support/independent.ts';
@@ -29,7 +30,8 @@ const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'branches.busDemand': ['busDemand'],
   'branches.nodes': ['nodes', 'free', 'used'],
   'modules.current': ['current', 'headroom'],
-  'feeds.connected': ['connected', 'demand', 'loading', 'spare', 'inrush'],
+  'feeds.connected': ['connected', 'inrush'],
+  'feeds.drawn': ['drawn', 'demand', 'loading', 'spare'],
   'feeds.supplySurge': ['supplySurge', 'inrush'],
   'feeds.outputSurge': ['outputSurge', 'inrush'],
   'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside', 'top'],
@@ -66,6 +68,8 @@ function expectGaps(schedule: LoadSchedule, gaps: readonly (readonly string[])[]
 }
 
 function expectSame(schedule: LoadSchedule, content: Content): void {
+  expectInCases(schedule, content);
+  if (schedule.cases.cases.length > 0) return;
   const figures = recalculate(content);
   expectGaps(schedule, runGaps(content));
   for (const sheet of CHECKED) {
@@ -75,6 +79,35 @@ function expectSame(schedule: LoadSchedule, content: Content): void {
       else expect([sheet, at, actualRow(schedule, sheet, row.id, expected)]).toEqual([sheet, at, expected]);
     });
   }
+}
+
+/** Every figure, of all cases together and in each of them. */
+function expectInCases(schedule: LoadSchedule, content: Content): void {
+  const { sheets, inCases, cases } = recalculateInCases(content);
+  expect(schedule.cases.cases.map(({ name }) => name)).toEqual(cases);
+  for (const sheet of SHEET_NAMES) {
+    schedule.rows(sheet).forEach((row, at) => {
+      if (isBlank(row) || sheets[sheet] === undefined || isFedTwice(content, sheet, row.cells)) return;
+      const expected = expectedRow(sheet, sheets[sheet][at]!);
+      expect([sheet, at, actualRow(schedule, sheet, row.id, expected)]).toEqual([sheet, at, expected]);
+      for (const [key, { each, countsOwn }] of Object.entries(inCases[sheet]?.[at] ?? {})) {
+        const figures = each.map((figure) => figure === null ? null : closeTo(figure, TOLERANCE));
+        const own = cases.length === 0 || countsOwn;
+        expect([sheet, at, key, each.map((_figure, place) => schedule.inCase(sheet, row.id, key, place - 1)),
+          schedule.countsOwn(sheet, row.id, key)]).toEqual([sheet, at, key, figures, own]);
+      }
+    });
+  }
+}
+
+/** Runs with two ways, and their ways, are not worked out in cases by the independent calculation. */
+function isFedTwice({ sheets }: Content, sheet: SheetName, cells: Cells): boolean {
+  const isTwice = (run: Cells) => (run.secondWay ?? null) !== null;
+  if (sheet === 'runs') {
+    return isTwice(cells) || (sheets.runs ?? []).some((run) => run.way === cells.way && isTwice(run));
+  }
+  return sheet === 'ways' && (sheets.runs ?? []).some((run) =>
+    isTwice(run) && (run.way === cells.way || run.secondWay === cells.way));
 }
 
 /**

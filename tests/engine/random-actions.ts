@@ -13,7 +13,11 @@ const FORMULAS = [
   '=2*3', '=D1', '=SUM(D1:D3)', '=supplies!D1/10', '=1/0', '=ROUND(D2*1.5;0)', '=types.D1', '=[.D1]+1', '=M1',
 ];
 
+/** Few, as tags are. */
+const GROUPS = ['lights', 'blinds', 'pumps'];
+
 function valueOf(column: InputColumn): fc.Arbitrary<CellValue> {
+  if (column.key === 'group') return fc.constantFrom<CellValue>(null, ...GROUPS);
   if (column.to !== undefined || column.tag === true) return fc.constantFrom<CellValue>(null, ...TAGS, 'nowhere');
   switch (column.kind) {
     case 'boolean': return fc.constantFrom(null, true, false);
