@@ -167,6 +167,11 @@ for (const solution of SOLUTIONS) {
 }
 for (const { sheet, key, from, sum } of caseTotals) addDependent({ sheet: from, key: sum }, { sheet, key });
 for (const { sheet, key, of } of marked) addDependent({ sheet, key: of }, { sheet, key });
+for (const sheet of SHEET_NAMES) {
+  for (const { key, worstOf: of } of computedColumns(sheet)) {
+    if (of !== undefined) addDependent({ sheet, key: of }, { sheet, key });
+  }
+}
 
 /** Where factors of cases come in: in totals of what groups share, and in solutions that hang on a diversity. */
 const WITH_FACTORS: readonly ColumnName[] = [
@@ -174,10 +179,6 @@ const WITH_FACTORS: readonly ColumnName[] = [
   ...SOLUTIONS.filter(({ diversity }) => diversity).flatMap(columnsGivenBy),
 ];
 for (const column of WITH_FACTORS) addDependent({ sheet: 'factors', key: 'factor' }, column);
-
-/** Whether factors of cases come in where a column is worked out. */
-export const isWithFactors = (sheet: SheetName, key: string): boolean =>
-  WITH_FACTORS.some((each) => each.sheet === sheet && each.key === key);
 
 /** How the figure of a column stands in cases. */
 export function inCasesOf(sheet: SheetName, key: string): InCases | undefined {
@@ -191,7 +192,7 @@ export function worstOf(sheet: SheetName, key: string): string | undefined {
 }
 
 /** Whether a part of a total adds up what groups share. */
-function isShare({ from, sum }: TotalPart): boolean {
+export function isShare({ from, sum }: TotalPart): boolean {
   return sum !== undefined && typeof inCasesOf(from, sum) === 'object';
 }
 

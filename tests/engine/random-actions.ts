@@ -133,7 +133,11 @@ export function allOf(schedule: LoadSchedule): unknown {
   const sheets =
     SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(SCHEMA[sheet].columns
     .map(({ key }) => [key, [rounded(schedule.value(sheet, id, key)), schedule.partialSign(sheet, id, key)]]))));
+  const inCases = SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(
+    SCHEMA[sheet].columns.filter((column) => column.role === 'computed' && typeof column.inCases === 'string')
+      .map(({ key }) => [key, [schedule.countsOwn(sheet, id, key), ...[null, ...schedule.cases.cases]
+        .map((_case, at) => rounded(schedule.inCase(sheet, id, key, at - 1)))]]))));
   const findings = schedule.findings.map(({ id: _id, ...finding }) =>
     ({ ...finding, value: rounded(finding.value), limit: rounded(finding.limit) }));
-  return { sheets, findings };
+  return { sheets, inCases, findings };
 }

@@ -8,8 +8,8 @@ import {
 
 /**
  * A schedule with cases worked out by brute force: for each case a plain schedule is made in which each row has the
- * diversity of that case, all of it is worked out anew, and the worst of what counts is taken. Nothing of the product is
- * imported.
+ * diversity of that case, all of it is worked out anew, and the worst of what counts is taken. Nothing of the product
+ * is imported.
  */
 
 /** More cases than these are not worked out, and what is worked out lacks them. */
@@ -78,7 +78,7 @@ function placeOf(figure: InCases): number {
 }
 
 /**
- * Every figure of supplies, feeds, enclosures, cases, and of ways and runs what follows from the demand of their devices.
+ * Every figure of devices, supplies, feeds, enclosures and cases, and of ways and runs what follows from their demand.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only; figures of ways hold where their
  * runs have no second one
  */
@@ -95,21 +95,23 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
 
   const own = recalculate(schedule);
   /** A cell that tells as much: a number, or what nobody can read. */
-  const cell = (value: Known): Cell => value === null ? '=1/0' : value;
+  const cell = (value: Known): Cell => value ?? '=1/0';
   const alike = (each: OneCase | undefined, celsius?: readonly (Known | undefined)[]): InputSchedule => ({
     sheets: {
       ...schedule.sheets,
       devices: sheet('devices').map((row, at) => {
         const factor = each && factorOf(row, each);
         if (factor === undefined) return row;
-        return { ...row, diversity: cell(factor.ofDemand ? times(factor.share, own.devices[at]!.diversity) : factor.share) };
+        const { share, ofDemand } = factor;
+        return { ...row, diversity: cell(ofDemand ? times(share, own.devices[at]!.diversity) : share) };
       }),
       runs: sheet('runs').map((row, at) => isGiven(row.temperature) || typeof celsius?.[at] !== 'number' ? row
         : { ...row, temperature: celsius[at] }),
     },
   });
   const together = (each: OneCase): Coincidence => ({
-    unsureDevices: sheet('devices').map((row) => isBeyond || isGroupUnsure(row) || factorOf(row, each)?.isUnsure === true),
+    unsureDevices: sheet('devices').map((row) =>
+      isBeyond || isGroupUnsure(row) || factorOf(row, each)?.isUnsure === true),
     outputs: sheet('outputs').map((row) => {
       const factor = factorOf({ group: row.group }, each);
       return { share: factor === undefined ? 1 : factor.share, isUnsure: isBeyond || factor?.isUnsure === true };
@@ -128,7 +130,8 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
   const railOf = (row: InputRow) => isGiven(row.rail) ? row.rail : railOfRun(named(runOf, row.run));
   const means = (rows: ReadonlyMap<Cell, InputRow>, tag: Cell, row: InputRow) => isGiven(tag) && rows.get(tag) === row;
   const devicesOf = (run: InputRow) => sheet('devices').filter((row) => means(runOf, row.run, run));
-  const runsOfWay = (way: InputRow) => sheet('runs').filter((run) => means(wayOf, run.way, way) || means(wayOf, run.secondWay, way));
+  const runsOfWay = (way: InputRow) =>
+    sheet('runs').filter((run) => means(wayOf, run.way, way) || means(wayOf, run.secondWay, way));
   const outputsBy = (key: string, tag: Cell) =>
     sheet('outputs').filter((row) => isGiven(tag) && row[key] === tag).map(({ group }) => ({ group }));
   const onRun = devicesOf;
@@ -150,14 +153,14 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
 
   // Conductors are as warm as the worst demand makes them in all cases.
   const first = worked();
-  const celsius = sheet('runs').map((run, at) =>
-    worstOf({ each: first.figures.map(({ runs }) => runs[at]!.celsius), countsOwn: countsOwn(onRun(run)) }, true) ?? undefined);
+  const celsius = sheet('runs').map((run, at) => worstOf(
+    { each: first.figures.map(({ runs }) => runs[at]!.celsius), countsOwn: countsOwn(onRun(run)) }, true) ?? undefined);
   const { plain, figures } = worked(celsius);
 
   const each = (rows: readonly InputRow[], figure: (of: Figures, place: number) => Known): InCases =>
     ({ each: figures.map(figure), countsOwn: countsOwn(rows) });
   const anywhere = (is: (of: Figures) => boolean) => figures.some(is);
-  const named1 = (place: number): string | null => {
+  const nameOf = (place: number): string | null => {
     const tag = place === 0 ? undefined : all[place - 1]!.row.case;
     return place === 0 ? null : typeof tag === 'string' ? tag : '';
   };
@@ -209,7 +212,7 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
       usable, connected, demand: worst, loading: over(worst, usable), spare: minus(times(usable, target), worst),
       limitDiversity: over(times(usable, target), connected), fuseLoading: over(worst, number(row, 'fuse')),
       loss: worstOf(loss!, true), inputCurrent: worstOf(inputCurrent!, true), power: worstOf(power!, true), surge,
-      worstCase: named1(placeOf(demand!)), standbyDemand: standby, batteryNeeded: batteryNeeded(row, standby),
+      worstCase: nameOf(placeOf(demand!)), standbyDemand: standby, batteryNeeded: batteryNeeded(row, standby),
       togetherDemand: marked(demand!, onSupply(row), 'together', true),
       partial: Object.fromEntries(Object.keys(partial).map((key) =>
         [key, anywhere((of) => of.supplies[at]!.partial[key as keyof typeof partial])])),
@@ -235,7 +238,7 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
     return {
       connected: all, drawn: worstOf(drawn!, true), demand: worst, loading: over(worst, rated),
       spare: minus(times(rated, number(row, 'target', 0.8)), worst), supplySurge: start, outputSurge,
-      inrush: plus(all, Math.max(start, outputSurge)), worstCase: worst === null ? null : named1(placeOf(demand!)),
+      inrush: plus(all, Math.max(start, outputSurge)), worstCase: worst === null ? null : nameOf(placeOf(demand!)),
       partial: Object.fromEntries(Object.keys(partial).map((key) =>
         [key, anywhere((of) => of.feeds[at]!.partial[key as keyof typeof partial])])),
     };
@@ -264,7 +267,7 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
     const { demand, available } = inCases.ways![at]!;
     const worst = worstOf(demand!, true)!;
     return {
-      demand: worst, worstCase: named1(placeOf(demand!)), loading: over(worst, number(way, 'rated')),
+      demand: worst, worstCase: nameOf(placeOf(demand!)), loading: over(worst, number(way, 'rated')),
       togetherDemand: marked(demand!, onWay(way), 'together', true), available: worstOf(available!, false),
     };
   });
@@ -279,12 +282,13 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
         }),
       ]) }
       : each([...onRun(run), ...supply === undefined ? [] : onSupply(supply)], (of, place) =>
-        isGiven(run.way) ? null : left(supply, of, (inCases.runs![at]!.demand!.each[place] ?? 0) + (of.runs[at]!.extra ?? 0)));
+        isGiven(run.way) ? null
+          : left(supply, of, inCases.runs![at]!.demand!.each[place]! + (of.runs[at]!.extra ?? 0)));
   }
   const runs = sheet('runs').map((_run, at) => {
     const { extra, demand, available } = inCases.runs![at]!;
     return {
-      extra: worstOf(extra!, true), demand: worstOf(demand!, true), worstCase: named1(placeOf(demand!)),
+      extra: worstOf(extra!, true), demand: worstOf(demand!, true), worstCase: nameOf(placeOf(demand!)),
       available: worstOf(available!, false),
     };
   });

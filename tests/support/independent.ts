@@ -112,7 +112,8 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
     row, supply: named(supplyOf, railOf(row)), conductor: named(conductors, row.conductor),
     devices: sheet('devices').flatMap((device, index) => named(runs, device.run) !== row ? [] : [{
       ...currents[index]!, row: device, type: named(types, device.type), supply: named(supplyOf, rails[index]),
-      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index]),
+      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index])
+        || together?.unsureDevices[index] === true,
     }]),
     isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor)
       || (isGiven(row.secondWay) && [row.way, row.secondWay].some((tag) => doubled('ways', 'way', tag))),
