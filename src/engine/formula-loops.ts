@@ -222,9 +222,9 @@ class CellWalk {
         if (isShare(part)) yield* this.#factorsOf(from, members);
       }
     } else if (column.role === 'computed') {
-      const { solved, caseTotal, inMarkedCase, worstOf } = column;
+      const { solved, caseTotal, inMarkedCase } = column;
       if (solved !== undefined) yield* this.#solution(sheet, key, id);
-      for (const of of [inMarkedCase?.of, worstOf]) if (of !== undefined) yield* this.#cell(sheet, of, id);
+      if (inMarkedCase !== undefined) yield* this.#cell(sheet, inMarkedCase.of, id);
       for (const { id: of } of caseTotal === undefined ? [] : this.#document.rows(caseTotal.from)) {
         yield* this.#cell(caseTotal!.from, caseTotal!.sum, of);
       }

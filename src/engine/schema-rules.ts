@@ -167,11 +167,6 @@ for (const solution of SOLUTIONS) {
 }
 for (const { sheet, key, from, sum } of caseTotals) addDependent({ sheet: from, key: sum }, { sheet, key });
 for (const { sheet, key, of } of marked) addDependent({ sheet, key: of }, { sheet, key });
-for (const sheet of SHEET_NAMES) {
-  for (const { key, worstOf: of } of computedColumns(sheet)) {
-    if (of !== undefined) addDependent({ sheet, key: of }, { sheet, key });
-  }
-}
 
 /** Where factors of cases come in: in totals of what groups share, and in solutions that hang on a diversity. */
 const WITH_FACTORS: readonly ColumnName[] = [

@@ -36,7 +36,9 @@ export function expectedRow(sheet: SheetName, figures: object): Record<string, u
   return row;
 }
 
-export function actualRow(schedule: LoadSchedule, sheet: SheetName, id: number, expected: Record<string, unknown>): object {
+export function actualRow(
+  schedule: LoadSchedule, sheet: SheetName, id: number, expected: Record<string, unknown>,
+): object {
   return Object.fromEntries(Object.keys(expected).map((name) => {
     const [key, partial] = name.split(' ') as [string, string?];
     return [name, partial === undefined ? schedule.value(sheet, id, key) : schedule.partialSign(sheet, id, key) !== ''];

@@ -119,7 +119,8 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
   });
   const worked = (celsius?: readonly (Known | undefined)[]) => {
     const plain = [undefined, ...all].map((each) => alike(each, celsius));
-    return { plain, figures: plain.map((each, at) => recalculate(each, at === 0 ? undefined : together(all[at - 1]!))) };
+    const figures = plain.map((each, at) => recalculate(each, at === 0 ? undefined : together(all[at - 1]!)));
+    return { plain, figures };
   };
 
   // Which rows stand behind a figure, and whether every case has a factor for all of them.
@@ -295,8 +296,8 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
 
   const cases = sheet('cases').map((row) => {
     const at = all.findIndex((one) => one.row === row);
-    const watts = inCases.supplies!.map(({ power }) => power!.each[at + 1]!);
-    const demand = at < 0 ? null : watts.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+    const watts = inCases.supplies!.map(({ power }) => power!.each[at + 1] ?? null);
+    const demand = at < 0 ? null : watts.reduce((sum: number, each) => sum + (each ?? 0), 0);
     return { demand, energy: over(times(demand, number(row, 'hours')), 1000) };
   });
   return {

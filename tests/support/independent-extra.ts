@@ -37,7 +37,7 @@ export function independentExtra(
 ): { amps: Known; celsius: Known; partial: boolean } {
   const celsius = warmthOf(row, conductor, devices);
   if (devices.every(({ type }) => type?.load !== 'power')) return { amps: 0, celsius, partial: false };
-  const partial = isUnsure || devices.some((device) => device.isUnsure || device.connected === null);
+  const partial = isUnsure || devices.some((device) => device.isUnsure || device.demand === null);
   const voltage = supply === undefined ? null : number(supply, 'voltage', 24);
   const [length, pairs] = [number(row, 'length'), number(row, 'pairs', 1)];
   const ohmPerKm = number(conductor, 'resistance');
