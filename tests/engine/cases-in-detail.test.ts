@@ -100,6 +100,18 @@ describe('after an edit', () => {
     expectAsAfresh(schedule);
   });
 
+  test('a run that collapses in one case has no current, whatever it has in the others', () => {
+    const runs = [PANEL.runs![0]!, { ...PANEL.runs![1]!, length: 400, basis: 'demand' }];
+    const devices = [PANEL.devices![0]!, { ...PANEL.devices![1]!, qty: 4, diversity: 0.1 }];
+    const schedule = withCases([{ case: 'night' }, { case: 'wind' }], both('night', 0, 0.1), { ...PANEL, runs, devices });
+    expect(valueAt(schedule, 'runs', 1, 'current')).toBeGreaterThan(0.4);
+    insert(schedule, 'factors', ...both('wind', 0, 1));
+    expect(valueAt(schedule, 'runs', 1, 'current')).toBeNull();
+    expect(schedule.outcome('runs', idAt(schedule, 'runs', 1))).toBe('no stable operating point');
+    expect(schedule.inCase('runs', idAt(schedule, 'runs', 1), 'current', 0)).toBeGreaterThan(0.4);
+    expectAsAfresh(schedule);
+  });
+
   test('what no run feeds any more has no voltage in any case', () => {
     const schedule = withCases([{ case: 'wind' }], both('wind', 1, 1));
     const id = idAt(schedule, 'devices', 1);
