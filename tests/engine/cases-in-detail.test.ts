@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { lackingBehind } from '../../src/engine/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  insertRows, moveRows, renameTag, type Cells, type Content, type SheetName,
+  insertRows, moveRows, removeRows, renameTag, type Cells, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 import { allOf } from './random-actions.ts';
 import { enter, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
@@ -58,6 +58,15 @@ describe('after an edit', () => {
     expect(valueAt(schedule, 'runs', 1, 'worstCase')).toBe('wind');
     expectAsAfresh(schedule);
     while (schedule.undo() !== undefined) expectAsAfresh(schedule);
+  });
+
+  test('own diversity counts again when the last case goes', () => {
+    const schedule = withCases([{ case: 'wind' }], both('wind', 0.1, 0.1));
+    expect(schedule.countsOwn('supplies', idAt(schedule, 'supplies'), 'demand')).toBe(false);
+    schedule.act('delete', removeRows(schedule.document, 'cases', [idAt(schedule, 'cases')]));
+    expect(schedule.countsOwn('supplies', idAt(schedule, 'supplies'), 'demand')).toBe(true);
+    expect(valueAt(schedule, 'supplies', 0, 'worstCase')).toBeNull();
+    expectAsAfresh(schedule);
   });
 
   test('a device of constant power that changes its group draws its extra by the factor of the other', () => {
