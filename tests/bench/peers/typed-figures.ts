@@ -120,6 +120,7 @@ function supplyFigures(table: Table): void {
     table.loss![at] = voltage![at]! * used * (1 / efficiency![at]! - 1);
     const isSlow = used <= battery![at]! / 20;
     table.batteryNeeded![at] = 1.25 * (isSlow ? 1 : 1.75) * used * standbyHours![at]!;
+    table.batteryLasts![at] = used > 0 ? battery![at]! / (1.25 * (isSlow ? 1 : 1.75) * used) : NaN;
   }
 }
 
