@@ -112,7 +112,7 @@ function mismatch(column: InputColumn, found: string, words: Words): string {
     { found, allowed: allowedText(column, words) });
 }
 
-/** A share above 1 is often a percentage without its sign or, for diversity, the reciprocal that some texts print. */
+/** A share above 1 is often a percentage without its sign or, for diversity and factors, the reciprocal that some texts print. */
 function aboveOne(column: InputColumn, value: number, found: string, words: Words): string {
   const range = rangeText(column, words);
   if (found.includes('%')) {
@@ -120,10 +120,11 @@ function aboveOne(column: InputColumn, value: number, found: string, words: Word
       '“{found}” is more than 100 %; {range} (at most 100 %) is allowed. Type a smaller share.', { found, range }
     );
   }
-  if (column.key === 'diversity' && value < 10) {
-    const problem = words.say(
+  if ((column.key === 'diversity' || column.key === 'factor') && value < 10) {
+    const problem = column.key === 'diversity' ? words.say(
       '“{found}” is more than 1; {range} (at most 100 %) is allowed: diversity is the share expected at the same time.',
-      { found, range });
+      { found, range })
+      : words.say('“{found}” is more than 1; {range} (at most 100 %) is allowed: a factor is the share of the group that is on.', { found, range });
     const remedy = words.say('Some texts print its reciprocal: if yours does, type {reciprocal}.',
       { reciprocal: Number((1 / value).toFixed(3)) });
     return `${problem} ${remedy}`;
