@@ -11,7 +11,7 @@ import { packageParts, type DefinedName } from './package-parts.ts';
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
 const SECTIONS: readonly string[] = [
-  'revisions', 'changes', 'panels', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning',
+  'revisions', 'changes', 'panels', 'findings', 'accepted', 'cases', 'notes', 'assumptions', 'checklist', 'commissioning',
 ];
 
 /**
