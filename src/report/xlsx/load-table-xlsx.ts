@@ -36,6 +36,7 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
       return { ...worksheet, hidden: new Set(hidden), ...(isHidden ? { isHidden: true as const } : {}) };
     }),
     ...sections.map((section) => sectionSheet(section, styles)),
+    ...formulas.cases.worksheets(styles),
     embeddedSheet(writeSchedule(schedule.content()), styles),
   ];
   const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => (
