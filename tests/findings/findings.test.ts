@@ -5,6 +5,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SHEET_NAMES, type RowAcceptance } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import { BRANCH_AND_FEED_CASES } from './branch-feed-cases.ts';
+import { CASE_CASES, LATER_CASES } from './case-cases.ts';
 import { CAUSE_CASES } from './cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from './device-and-cell-cases.ts';
 import { expectFinding } from './finding-case.ts';
@@ -20,7 +21,7 @@ import { WAY_CASES } from './way-cases.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES,
 ];
 const VERBS = 'Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
@@ -32,10 +33,22 @@ const BETWEEN_ROWS = ['tag-used-twice', 'supply-purposes-mixed'];
 describe('each rule finds what it is for, says so, and is silent otherwise', () => {
   test.each(CASES)('$rule', expectFinding);
 
+  test.each(LATER_CASES)('$rule, at a row that is not the first', ({ rule, sheet, sheets, key, message, silent }) => {
+    const found = (content: typeof sheets) => {
+      const schedule = scheduleOf(content);
+      return schedule.rows(sheet).flatMap(({ id }) => schedule.findingsOf(sheet, id))
+        .filter((each) => each.rule === rule);
+    };
+    const row = sheets[sheet]!.length;
+    expect(found(sheets)).toEqual([expect.objectContaining({ severity: 'incomplete', key, row, message })]);
+    expect(valueAt(scheduleOf(sheets), 'supplies', 0, 'status')).toBe('incomplete');
+    for (const other of silent) expect(found(other)).toEqual([]);
+  });
+
   test('no rule is without a case, and no case without a rule', () => {
     const told = SHEET_NAMES.flatMap((sheet) => CHECKS[sheet].filter(({ elsewhere }) => elsewhere === undefined));
     const rules = told.map(({ rule }) => rule);
-    expect(new Set(CASES.map(({ rule }) => rule))).toEqual(new Set([...rules, ...BETWEEN_ROWS]));
+    expect(new Set([...CASES, ...LATER_CASES].map(({ rule }) => rule))).toEqual(new Set([...rules, ...BETWEEN_ROWS]));
     for (const rule of rules) expect(rule).toMatch(/^[a-z]+(-[a-z]+)+$/);
   });
 

@@ -4,6 +4,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { BRANCH_AND_FEED_CASES } from '../findings/branch-feed-cases.ts';
+import { CASE_CASES, LATER_CASES } from '../findings/case-cases.ts';
 import { CAUSE_CASES } from '../findings/cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
 import { MEASURED_CASES } from '../findings/measured-cases.ts';
@@ -22,14 +23,19 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
 const rated = (...formulas: string[]) => formulas.map((formula, row) => ({ rail: `L${row}`, rated: formula }));
 
-/** What the cases of the rules leave unsaid: other faults of formulas, other remedies, rows without a tag. */
+/** What the cases of the rules leave unsaid: cases, other faults of formulas, other remedies, rows without a tag. */
 const MORE: readonly Content['sheets'][] = [
+  ...LATER_CASES.map(({ sheets }) => sheets),
+  {
+    supplies: [{ rail: 'P1', rated: 1 }], devices: [{ ref: 'D1', qty: 1, unitDraw: 2000, rail: 'P1', group: 'g', diversity: 0 }],
+    cases: [{ case: 'A' }, { hours: 1 }], factors: [{ case: 'A', group: 'g', factor: 1 }, { factor: 1 }],
+  },
   {
     supplies: rated('=0-1', '=SQRT(0-1)', '="x"', '=[supplies.voltage#6]', '=[supplies.rated#5]',
       '=MATCH(9;[supplies.rated#1:#2];0)', '=10/4', '=ROUND(1;2;3)', '=LX*2',

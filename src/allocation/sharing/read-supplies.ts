@@ -20,7 +20,8 @@ import { supplyDevices, type SupplyDevice } from './supply-devices.ts';
  * devices stay in the panel that they belong to.
  *
  * Limits: what may be used of a supply is taken as it is now; where it depends on the warmth of the enclosure, it
- * may change.
+ * may change. With cases each device row counts with the most that it draws in any of them, so that a supply may have
+ * room for more.
  */
 export function readSupplies(
   schedule: Figures, { wholeRows = false, keepPlaced = false, acrossPanels = false, extension = 0 }: ShareRequest,
@@ -68,7 +69,8 @@ export function readSupplies(
   return {
     over: 'supplies', ...withPools(groups.byPanel(rails), spare), pinned, leftOut: leftOuts,
     kept: staying.map((device) => keptPlacement(device, byId.get(device.on)!.tag)),
-    takenTags: takenTags(schedule, 'supplies', 'rail'), notes: notesOn(rails, carried),
+    takenTags: takenTags(schedule, 'supplies', 'rail'),
+    notes: [...schedule.cases.cases.length === 0 ? [] : [{ code: 'cases-added', tag: '' } as const], ...notesOn(rails, carried)],
   };
 }
 

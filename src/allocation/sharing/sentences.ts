@@ -12,6 +12,9 @@ const NOTES: Readonly<Record<SharingNote['code'], string>> = {
   'rating-unknown': message('Supply {tag} has no known rating, so nothing is put on it.'),
   'purposes-mixed': message('Supply {tag} keeps devices of several purposes, so nothing is added to it.'),
   'demand-unknown': message('Supply {tag} keeps devices whose demand is not known, so nothing is added to it.'),
+  'cases-added': message(
+    'Each device row counts with what it draws in the case in which that is most: where rows are on in different cases, a supply may take more than is put on it.'
+  ),
 };
 
 /** What a person should know, in one sentence. */

@@ -4,7 +4,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 export type SharedSheet = 'branches' | 'supplies';
 
 /** What reading needs of a schedule. */
-export type Figures = Pick<LoadSchedule, 'document' | 'rows' | 'value' | 'target'>;
+export type Figures = Pick<LoadSchedule, 'document' | 'rows' | 'value' | 'target' | 'cases'>;
 
 /** What is to be shared out, over what, and what stays as it is. */
 export interface ShareRequest {
@@ -49,7 +49,10 @@ export type LeftOut = {
 
 /** What a person should know of a branch or a supply: why nothing is added to it, or what is not heeded there. */
 export interface SharingNote {
-  readonly code: 'limit-unknown' | 'nodes-unknown' | 'bus-current-unheeded' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
+  readonly code:
+    | 'limit-unknown' | 'nodes-unknown' | 'bus-current-unheeded' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown'
+    | 'cases-added';
+  /** Of the branch or the supply; empty where it holds for all of them. */
   readonly tag: string;
 }
 

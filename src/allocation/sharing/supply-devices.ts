@@ -41,8 +41,10 @@ function currentOf(schedule: Figures, { id, qty }: DeviceRow, type: number, volt
   // Without a rail, the draw of a type that gives its power is not known to the schedule yet.
   const power = type < 0 ? null : numberOf(schedule, 'types', type, 'power');
   const draw = numberOf(schedule, 'devices', id, 'unitDraw') ?? (power === null ? null : drawFromPower(power, voltage));
-  const diversity = numberOf(schedule, 'devices', id, 'diversity');
-  if (qty === null || draw === null || diversity === null || draw < 0 || diversity < 0) return null;
+  const own = numberOf(schedule, 'devices', id, 'diversity');
+  if (qty === null || draw === null || own === null || draw < 0 || own < 0) return null;
+  // The most of all cases: whatever rows come together on a supply, it holds in each of them.
+  const diversity = schedule.cases.mostShare(schedule.cases.groupOf('devices')[id]!, own, true);
   const connected = connectedCurrent(qty, draw);
   return { connected, demand: demandCurrent(connected, diversity) };
 }

@@ -149,6 +149,8 @@ function* sizeGroup(
       })],
       ...connected <= withRounding(total * share) ? []
         : [words.say('It lives on diversity: everything at the same time takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })],
+      ...schedule.cases.cases.length === 0 ? []
+        : [words.say('Each device row counts with what it draws in the case in which that is most.')],
       words.say('What cables make devices draw more is not counted.'),
     ];
     for (const place of new Set(set)) {

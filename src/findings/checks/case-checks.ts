@@ -54,7 +54,7 @@ export const caseChecks: readonly Check[] = [
   {
     rule: 'case-beyond-count', sheet: 'cases', key: 'case', severity: 'incomplete',
     find: (row) => row.fact(BEYOND) === undefined ? undefined : unknown(row, message(
-      '{name} comes after the first {most} cases, which are as many as are worked out: nothing is judged in it, and no demand is known as a whole. Delete cases, or put several into one.'
+      '{name} comes after the first {most} cases, and no more than these are calculated: nothing is judged in it, and no demand is known as a whole. Delete cases, or put several into one.'
     ), { most: MOST_CASES }),
   },
   {

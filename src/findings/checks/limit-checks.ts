@@ -35,14 +35,14 @@ interface Limit {
 /** What was tried and puts the row right, as a sentence to say besides; empty where nothing was found. */
 type Remedy = (row: RowReader) => string;
 
-const withRemedy = (said: readonly string[], row: RowReader, remedy: Remedy | undefined): string =>
-  [...said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
+const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
+  [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
 
-/** In which case a figure of the row is as high as it is. */
-const caseOf = (row: RowReader, key: string): string => {
+/** A sentence on a figure of the row, begun with the case in which it is as high as that. */
+const inItsCase = (said: string, row: RowReader, key: string): string => {
   const named = worstOf(row.sheet, key === 'loading' ? 'demand' : key);
   const worst = named === undefined ? null : row.value(named);
-  return worst === null ? '' : row.say('It is so in the case “{worst}”.', { worst: String(worst) });
+  return worst === null ? said : row.say('In the case “{worst}”: {said}', { worst: String(worst), said });
 };
 
 const saidOf = (message: Limit['message'], row: RowReader) => typeof message === 'string' ? message : message(row);
@@ -58,9 +58,9 @@ export function overLimit({
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() => withRemedy([
-          row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), caseOf(row, key),
-        ], row, remedy)),
+        value, limit: most, message: row.sentence(() => withRemedy(inItsCase(
+          row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), row, key
+        ), row, remedy)),
       };
     },
   };
@@ -88,10 +88,10 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
       return {
-        value: loading, limit: target, message: row.sentence(() => withRemedy([row.say(message, {
+        value: loading, limit: target, message: row.sentence(() => withRemedy(inItsCase(row.say(message, {
           loading: percent(loading, target), rating: roundedDown(amps(most)),
           target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
-        }), caseOf(row, 'loading')], row, remedy)),
+        }), row, 'loading'), row, remedy)),
       };
     },
   };
@@ -124,9 +124,9 @@ export function livesOnDiversity({ rule, sheet, limit, message, values, remedy }
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most) || isTogetherKnown(row)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() => withRemedy([row.say(saidOf(message, row), {
+        value, limit: most, message: row.sentence(() => withRemedy(row.say(saidOf(message, row), {
           value: amps(value, most), limit: roundedDown(amps(most, value)), ...values?.(row),
-        })], row, remedy)),
+        }), row, remedy)),
       };
     },
   };

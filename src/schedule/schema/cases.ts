@@ -21,7 +21,7 @@ export const cases: Sheet = {
       help: 'The case while the mains fail: batteries have to bridge its demand.',
     },
     {
-      role: 'input', key: 'together', title: 'All at once', kind: 'boolean', default: false,
+      role: 'input', key: 'together', title: 'Together', kind: 'boolean', default: false,
       help: 'The case in which most comes together, such as power return: a supply all of whose groups have a factor in it is judged by it, and not by everything connected.',
     },
     {

@@ -376,11 +376,11 @@ export const supplies: Sheet = {
       rule: { of: ['voltage', 'demand'], by: (volts: number, amps: number) => volts * amps, words: '{voltage} × {demand}', source: 'P = U × I' },
     },
     {
-      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand all at once', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Demand in a case marked “all at once” that has a factor for every group on it; it stands for everything connected.',
+      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand together', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Demand in a case marked “together” that has a factor for every group on it; it stands for everything connected.',
       inMarkedCase: {
         of: 'demand', marked: 'together', covering: true,
-        words: message('{demand} in the case marked “all at once” that has a factor for every group on it, the highest of several'),
+        words: message('{demand} in the case marked “together” that has a factor for every group on it, the highest of several'),
         source: ARITHMETIC,
       },
     },

@@ -79,11 +79,11 @@ export const ways: Sheet = {
       help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
     },
     {
-      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand all at once', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Demand in a case marked “all at once” that has a factor for every group on it; it stands for everything connected.',
+      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand together', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Demand in a case marked “together” that has a factor for every group on it; it stands for everything connected.',
       inMarkedCase: {
         of: 'demand', marked: 'together', covering: true,
-        words: message('{demand} in the case marked “all at once” that has a factor for every group on it, the highest of several'),
+        words: message('{demand} in the case marked “together” that has a factor for every group on it, the highest of several'),
         source: ARITHMETIC,
       },
     },
