@@ -247,12 +247,12 @@ export function namingKeys(sheet: SheetName): readonly string[] {
   return SCHEMA[sheet].named ?? [SCHEMA[sheet].tag];
 }
 
-/** What tells a row from the others of its sheet, as persons read it: its tag, or «evening, blinds»; empty for nothing. */
+/** What tells a row from the others of its sheet, as persons read it: its tag, or «evening, blinds». */
 export function nameOf(sheet: SheetName, row: Pick<Row, 'cells'>): string {
   return namingKeys(sheet).map((key) => row.cells[key]).filter((text) => typeof text === 'string').join(', ');
 }
 
-/** What tells a row from the others of its sheet, the same text for no other; `undefined` where some of it is missing. */
+/** What tells a row from the others of its sheet, for programs; `undefined` where some of it is missing. */
 export function identityOf(sheet: SheetName, row: Pick<Row, 'cells'>): string | undefined {
   const texts = namingKeys(sheet).map((key) => row.cells[key]);
   if (texts.some((text) => typeof text !== 'string' || text === '')) return undefined;

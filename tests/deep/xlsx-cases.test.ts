@@ -101,8 +101,10 @@ describe('a load table with cases as a workbook', () => {
 
   test('a mark, a group, a factor that is taken out, and hours are followed too', async () => {
     await follows(panel(), [
+      // Blinds are on both supplies: what one enclosure lacks of either is told of both.
+      ['factors', 0, 'factor', null], ['factors', 0, 'factor', 0.3],
       ['cases', 0, 'standby', true], ['cases', 2, 'standby', null], ['cases', 1, 'together', null], ['cases', 0, 'hours', 7],
-      ['devices', 1, 'group', 'blinds'], ['types', 0, 'group', 'lamps'], ['factors', 0, 'factor', null], ['feeds', 0, 'diversity', 0.5],
+      ['devices', 1, 'group', 'blinds'], ['types', 0, 'group', 'lamps'], ['feeds', 0, 'diversity', 0.5],
       ['supplies', 1, 'efficiency', 0.8],
     ]);
   });

@@ -33,7 +33,8 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; batteryNeeded: Known; batteryLasts: Known; inputCurrent: Known; surge: Known; status: Status;
+  fuseLoading: Known; loss: Known; batteryNeeded: Known; batteryLasts: Known;
+  inputCurrent: Known; surge: Known; status: Status;
   partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean; lasts: boolean };
 }
 export interface BranchFigures {

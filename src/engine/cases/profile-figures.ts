@@ -83,8 +83,10 @@ export function profileFigures({ powers, isPartial }: Profile, hours: readonly (
 /** What several profiles draw together in each case. */
 export function sumOfProfiles(profiles: readonly Profile[], count: number): Profile {
   return {
-    powers: Array.from({ length: count }, (_none, place) => profiles.reduce<number | null>((sum, { powers }) =>
-      sum === null || powers[place]! === null ? null : sum + powers[place]!, 0)),
+    powers: Array.from({ length: count }, (_none, place) => {
+      const known = profiles.map(({ powers }) => powers[place] ?? null).filter((power) => power !== null);
+      return known.length < profiles.length ? null : known.reduce((sum, power) => sum + power, 0);
+    }),
     isPartial: profiles.some(({ isPartial }) => isPartial),
   };
 }

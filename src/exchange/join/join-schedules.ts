@@ -1,7 +1,7 @@
 import {
-  findColumn, isFormula, nextTags, referencesOf, removeRows, SCHEMA, ScheduleDocument, SHEET_NAMES, toContent, toSnapshot,
-  withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row, type RowAcceptance,
-  type SheetName, type Snapshot,
+  findColumn, isFormula, nextTags, referencesOf, removeRows, SCHEMA, ScheduleDocument, SHEET_NAMES, toContent,
+  toSnapshot, withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row,
+  type RowAcceptance, type SheetName, type Snapshot,
 } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 import { cellsOf, jointRows, tagKey, type JointRow, type Sides } from './joint-rows.ts';

@@ -1,6 +1,6 @@
 import {
-  columnOf, FileRows, grouped, identityOf, inputColumns, isFormula, isNumeric, nameOf, namingKeys, tagOf, writeKeyForm, type Cells,
-  type CellValue, type ScheduleDocument, type SheetName,
+  columnOf, FileRows, grouped, identityOf, inputColumns, isFormula, isNumeric, nameOf, namingKeys, tagOf, writeKeyForm,
+  type Cells, type CellValue, type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { readAliases, withAliases } from '../takeoff/names/aliases.ts';
@@ -36,7 +36,7 @@ export interface LeftOutRow {
   readonly reason: string;
 }
 
-/** What a list would change in the rows of its sheet, matched by what names them: each of its rows is in one of these. */
+/** What a list would change in the rows of its sheet, matched by what names them: each of its rows is in one. */
 export interface ListUpdate {
   readonly sheet: SheetName;
   readonly changed: readonly RowUpdate[];

@@ -12,7 +12,7 @@ export interface NamedProfile extends Profile {
 export interface CaseProfiles {
   readonly supplies: readonly NamedProfile[];
   readonly groups: readonly NamedProfile[];
-  /** What runs draw beyond their devices, because the cable drops their voltage; `undefined` where they draw nothing. */
+  /** What runs draw beyond their devices, because the cable drops their voltage; `undefined` for nothing. */
   readonly extra: Profile | undefined;
 }
 

@@ -84,12 +84,12 @@ function factorTable(schedule: LoadSchedule): ReportTable | undefined {
   const nameOf = (group: number) => cases.groups[group]!;
   return places.length > groups.length
     ? {
-      title, heads: 1, columns: [...textColumns(words.say('Case')), ...groups.map((group) => column(nameOf(group)))],
+      title, heads: 1, columns: [...textColumns(words.text(columnOf('cases', 'case').title)), ...groups.map((group) => column(nameOf(group)))],
       rows: cases.cases.map(({ name }, place) =>
         ({ cells: [textCell(name), ...groups.map((group) => cellOf(place, group))] })),
     }
     : {
-      title, heads: 1, columns: [...textColumns(words.say('Group')), ...cases.cases.map(({ name }) => column(name))],
+      title, heads: 1, columns: [...textColumns(words.text(columnOf('factors', 'group').title)), ...cases.cases.map(({ name }) => column(name))],
       rows: groups.map((group) =>
         ({ cells: [textCell(nameOf(group)), ...places.map((place) => cellOf(place, group))] })),
     };
@@ -157,7 +157,7 @@ function dayTables(schedule: LoadSchedule, hours: readonly (number | null)[]): R
   const members = extra === undefined ? named : [...named, { ...extra, name: words.say('More that its runs draw') }];
   return [
     dayTable(schedule, words.say('Supplies over a day'), words.text(columnOf('supplies', 'rail').title), supplies, hours),
-    dayTable(schedule, words.say('Groups over a day'), words.say('Group'), members, hours),
+    dayTable(schedule, words.say('Groups over a day'), words.text(columnOf('factors', 'group').title), members, hours),
   ];
 }
 

@@ -16,7 +16,7 @@ const BLOCKS: readonly BlockName[] = [
   'runs.demand', 'supplies.demand', 'supplies.power', 'supplies.loss', 'supplies.inputCurrent', 'ways.demand',
   'ways.available', 'feeds.drawn', 'feeds.demand', 'enclosures.supplyLoss',
 ];
-/** Figures of the sheets that the blocks give; power, loss and input current follow from the demand as they do without cases. */
+/** Figures of the sheets that the blocks give; power, loss and input current of supplies follow from their demand. */
 const GIVEN: ReadonlySet<string> = new Set<BlockName>([
   'runs.demand', 'supplies.demand', 'ways.demand', 'ways.available', 'feeds.drawn', 'feeds.demand', 'enclosures.supplyLoss',
 ]);
@@ -41,8 +41,8 @@ interface Ranges {
 }
 
 /**
- * Figures that cases change as formulas of a spreadsheet, by two worksheets beside those of the schedule: what each case
- * gives each group, and what is asked of each row in each case. Where tags, groups or factors are such that a
+ * Figures that cases change as formulas of a spreadsheet, by two worksheets beside those of the schedule: what each
+ * case gives each group, and what is asked of each row in each case. Where tags, groups or factors are such that a
  * spreadsheet would come to something else, the figures stay values.
  */
 export class CaseFormulas {
@@ -77,8 +77,8 @@ export class CaseFormulas {
     const given = GIVEN.has(`${sheet}.${key}`);
     if (filledRows(this.#schedule, 'cases').length === 0) {
       if (given) return plain();
-      if (column.role !== 'computed' || column.inMarkedCase === undefined || column.inMarkedCase.covering === true) return '""';
-      return this.#cell(sheet, column.inMarkedCase.of, row);
+      const marked = column.role === 'computed' ? column.inMarkedCase : undefined;
+      return marked === undefined || marked.covering === true ? '""' : this.#cell(sheet, marked.of, row);
     }
     if (!this.#isLive) return undefined;
     if (given) return this.#worst(`${sheet}.${key}` as BlockName, row);
@@ -223,7 +223,8 @@ export class CaseFormulas {
     const computed = styles.number({ isComputed: true });
     const range = (key: string) => this.#ranges.range('factors', key) ?? '$A$1:$A$1';
     const groups = this.#groups.length;
-    const letter = (which: FactorPart, group: number) => columnLetters(1 + FACTOR_PARTS.indexOf(which) * groups + group);
+    const letter = (which: FactorPart, group: number) =>
+      columnLetters(1 + FACTOR_PARTS.indexOf(which) * groups + group);
     const demand = quoted(shownValue(columnOf('factors', 'of'), 'demand', words) as string);
     const hasFactors = this.#schedule.rows('factors').length > 0;
     const cellOf = (which: FactorPart, group: number, place: number): string => {

@@ -1,6 +1,6 @@
 import {
-  batteryHours, batteryNeeded, deratingAt, highestVoltage, inputCurrent, inrushTotal, limitDiversity, loadingRatio, lowestVoltage,
-  spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
+  batteryHours, batteryNeeded, deratingAt, highestVoltage, inputCurrent, inrushTotal, limitDiversity, loadingRatio,
+  lowestVoltage, spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
