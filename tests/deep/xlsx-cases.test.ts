@@ -69,10 +69,11 @@ describe('a load table with cases as a workbook', () => {
     const engine = recalculate(schedule, await writeWorkbook(schedule));
     const seen = [];
     for (const [sheet, at, key, value] of edits) {
-      engine.setCellContents({ sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: at + 1, col: placeOf(sheet, key) }, value);
+      const cell = { sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: at + 1, col: placeOf(sheet, key) };
+      engine.setCellContents(cell, value);
       schedule.act('edit', setCells(schedule.document, [{ sheet, id: schedule.rows(sheet)[at]!.id, key, value }]));
       const found = differences(schedule, engine).filter((each) => {
-        const [of, place, column, , , formula] = each as [SheetName, number, string, CellValue, CellValue, string | undefined];
+        const [of, place, column, , , formula] = each as [SheetName, number, string, unknown, unknown, string?];
         // What runs come to stands as values, which the headings say; so do statuses that hang on it.
         const isOfRuns = of === 'runs' && !['demand', 'worstCase', 'way', 'rail'].includes(column);
         return !isOfRuns && !(of === 'devices' && ['terminalVoltage', 'voltageMargin'].includes(column))
@@ -91,8 +92,8 @@ describe('a load table with cases as a workbook', () => {
       ['factors', 3, 'of', null], ['factors', 3, 'factor', 1], ['factors', 2, 'factor', 0.1], ['factors', 1, 'factor', 0.3],
       ['factors', 0, 'factor', 0], ['factors', 2, 'factor', 0.1], ['devices', 0, 'qty', 60], ['devices', 3, 'diversity', 0.2],
     ]);
-    // L1 in the wind: 6 × 1 A of blinds and 8 × 0.5 A × 0.5 of lamps, then all of the lamps, then 0.1 of the blinds; in the
-    // evening 0.2 × 6 A + 0.9 × 4 A.
+    // L1 in the wind: 6 × 1 A of blinds and 8 × 0.5 A × 0.5 of lamps, then all of the lamps, then 0.1 of the blinds; in
+    // the evening 0.2 × 6 A + 0.9 × 4 A.
     expect(seen.slice(0, 4).map(([l1]) => l1)).toEqual([
       [8, 'wind alarm', 'ok'], [10, 'wind alarm', 'near'], [expect.closeTo(4.8, 9), 'evening', 'ok'], [expect.closeTo(4.6, 9), 'wind alarm', 'ok'],
     ]);
@@ -114,7 +115,8 @@ describe('a load table with cases as a workbook', () => {
     const engine = recalculate(schedule, await writeWorkbook(schedule));
     const sheet = (name: SheetName) => engine.getSheetId(SCHEMA[name].title)!;
     engine.setCellContents({ sheet: sheet('factors'), row: 1, col: placeOf('factors', 'group') }, 'fans');
-    const at = (name: SheetName, key: string) => engine.getCellValue({ sheet: sheet(name), row: 1, col: placeOf(name, key) });
+    const at = (name: SheetName, key: string) =>
+      engine.getCellValue({ sheet: sheet(name), row: 1, col: placeOf(name, key) });
     expect([at('supplies', 'demand'), at('supplies', 'worstCase'), at('supplies', 'status'), at('ways', 'status'), at('feeds', 'status')])
       .toEqual(['', '', 'incomplete', 'incomplete', 'incomplete']);
     engine.destroy();

@@ -70,7 +70,8 @@ describe('two schedules with factors joined', () => {
     const made = join(changed(0, { factor: 0.3 }), changed(2, { factor: 0.8 }), FACTORS);
     expect([made.conflicts, made.added, made.removed]).toEqual([[], [], []]);
     expect(made.changed).toEqual([{ sheet: 'factors', tag: 'wind, blinds', keys: ['factor'] }]);
-    expect(made.content.sheets.factors).toEqual([{ ...FACTORS[0], factor: 0.3 }, FACTORS[1], { ...FACTORS[2], factor: 0.8 }, FACTORS[3]]);
+    expect(made.content.sheets.factors)
+      .toEqual([{ ...FACTORS[0], factor: 0.3 }, FACTORS[1], { ...FACTORS[2], factor: 0.8 }, FACTORS[3]]);
   });
 
   test.each([true, false])('ask of one that both gave another value, and never keep both (with a base: %s)', (hasBase) => {
@@ -94,14 +95,15 @@ describe('two schedules with factors joined', () => {
 
 describe('changes between two schedules', () => {
   test('name a factor by case and group, and tell that another case is the worst now', () => {
-    // 6 × 1 A of blinds and 8 × 0.5 A of lamps: evening 1.2 + 3.6 = 4.8 A, wind 6 + 2 = 8 A; with 0.1 in the wind 2.6 A.
+    // 6 × 1 A of blinds, 8 × 0.5 A of lamps: evening 1.2 + 3.6 = 4.8 A, wind 6 + 2 = 8 A; with 0.1 in the wind 2.6 A.
     const [before, after] = [scheduleOf(content().sheets), scheduleOf(content(changed(2, { factor: 0.1 })).sheets)];
     const changes = compareSchedules(before, after);
     expect(changes.rows).toEqual([{
       kind: 'changed', sheet: 'factors', tag: 'wind, blinds', row: 3, was: 3, values: [{ key: 'factor', before: 1, after: 0.1 }],
     }]);
-    expect(changes.figures.flatMap(({ sheet, tag, values }) => values.map(({ key, before: was, after: is }) => [sheet, tag, key, was, is])))
-      .toEqual(expect.arrayContaining([
+    const figures = changes.figures.flatMap(({ sheet, tag, values }) =>
+      values.map(({ key, before: was, after: is }) => [sheet, tag, key, was, is]));
+    expect(figures).toEqual(expect.arrayContaining([
         ['supplies', 'L1', 'worstCase', 'wind', 'evening'], ['cases', 'wind', 'demand', 192, expect.closeTo(62.4, 9)],
       ]));
     expect(changesText(changes)).toContain('wind, blinds: changed: Factor 100\u202f% → 10\u202f%');
@@ -119,7 +121,8 @@ describe('changes between two schedules', () => {
   });
 
   test('of factors that stand in another order are none but moves', () => {
-    const { rows, isSame } = compareSchedules(scheduleOf(content().sheets), scheduleOf(content([...FACTORS.slice(1), FACTORS[0]!]).sheets));
+    const after = scheduleOf(content([...FACTORS.slice(1), FACTORS[0]!]).sheets);
+    const { rows, isSame } = compareSchedules(scheduleOf(content().sheets), after);
     expect([isSame, rows.map(({ kind, tag }) => [kind, tag])]).toEqual([false, [['moved', 'evening, blinds']]]);
   });
 });
@@ -144,7 +147,8 @@ describe('files', () => {
 
   test.each(['cases', 'factors'] as const)('%s go to CSV and are known again by their headings', (sheet) => {
     const schedule = withFormulas();
-    expect(readCsv(writeCsv(schedule, sheet))).toMatchObject({ ok: true, sheet, rows: schedule.content().sheets[sheet]!, notes: [] });
+    expect(readCsv(writeCsv(schedule, sheet)))
+      .toMatchObject({ ok: true, sheet, rows: schedule.content().sheets[sheet]!, notes: [] });
   });
 
   test('for programs have both sheets, and the worst case of what has one', () => {

@@ -103,11 +103,14 @@ describe('consumers by blocks of hours', () => {
 const HOURLY = {
   GON2: [
     repeated([100, 8], [0, 10], [100, 7]),
-    repeated([200, 7], [300, 1], [400, 1], [500, 8], [600, 1], [700, 1], [800, 1], [1000, 2], [800, 1], [600, 1], [300, 1]),
+    repeated(
+      [200, 7], [300, 1], [400, 1], [500, 8], [600, 1], [700, 1], [800, 1], [1000, 2], [800, 1], [600, 1], [300, 1]),
     repeated([200, 8], [300, 1], [500, 1], [1000, 4], [1200, 4], [800, 1], [400, 3], [200, 3]),
   ],
   AH: [
-    repeated([250, 7], [350, 1], [450, 1], [550, 3], [600, 5], [650, 1], [750, 1], [900, 1], [1100, 2], [900, 1], [700, 1], [250, 1]),
+    repeated(
+      [250, 7], [350, 1], [450, 1], [550, 3], [600, 5], [650, 1], [750, 1], [900, 1], [1100, 2], [900, 1], [700, 1],
+      [250, 1]),
     repeated([300, 8], [400, 1], [600, 1], [1100, 4], [1300, 4], [900, 1], [500, 3], [300, 3]),
     repeated([100, 7], [0, 13], [100, 5]),
   ],
@@ -124,7 +127,8 @@ describe('classes of consumers by the hour', () => {
       expect([all.maximum, all.peak! + first]).toEqual([near(1800), 17]);
       expect(each.map(({ maximum }) => maximum)).toEqual([100, 1000, 1200].map(near));
       expect([together.diversity, together.coincidence]).toEqual([figure('1.27778'), figure('0.782609')]);
-      expect(caseProfiles(schedule).groups.map(({ powers }, at) => contributionFactor(powers[all.peak!]!, each[at]!.maximum!)))
+      const { groups } = caseProfiles(schedule);
+      expect(groups.map(({ powers }, at) => contributionFactor(powers[all.peak!]!, each[at]!.maximum!)))
         .toEqual([0, 0.6, 1].map(near));
       expect([all.day, all.loadFactor]).toEqual([near(energy / 1000), figure(factor)]); // D
     });
@@ -157,10 +161,11 @@ describe('schedules drawn at random agree with plain arithmetic', () => {
   test('of supplies, of groups, and of all of them', () => {
     fc.assert(fc.property(someSchedule, ({ volts, devices, cases, rare }) => {
       const weights = cases.reduce((sum, { weight }) => sum + weight, 0);
-      const hours = cases.map(({ weight }, at) => rare && at > 0 && at === cases.length - 1 ? null : weight * 24 / weights);
+      const isRare = (at: number) => rare && at > 0 && at === cases.length - 1;
+      const hours = cases.map(({ weight }, at) => isRare(at) ? null : weight * 24 / weights);
       const sheets: Content['sheets'] = {
         supplies: volts.map((voltage, at) => ({ rail: `L${at + 1}`, rated: 50, voltage })),
-        devices: devices.map(({ qty, draw, diversity, rail, group }): Cells => ({ qty, unitDraw: draw, diversity, rail, group })),
+        devices: devices.map(({ draw, ...device }): Cells => ({ ...device, unitDraw: draw })),
         cases: hours.map((each, at): Cells => ({ case: `C${at}`, hours: each })),
         factors: cases.flatMap(({ factors }, at) => factors.flatMap((factor, group): Cells[] => factor === null ? []
           : [{ case: `C${at}`, group: GROUPS[group]!, factor: factor.share, of: factor.of }])),
@@ -175,7 +180,8 @@ describe('schedules drawn at random agree with plain arithmetic', () => {
           const share = factor === null ? diversity : factor.of === 'demand' ? diversity * factor.share : factor.share;
           return sum + qty * draw / 1000 * share * volts[rail === 'L1' ? 0 : 1]!;
         }, 0);
-      const profileOf = (isMeant: Parameters<typeof watts>[1]) => cases.map((_case, place) => near(watts(place, isMeant)));
+      const profileOf = (isMeant: Parameters<typeof watts>[1]) =>
+        cases.map((_case, place) => near(watts(place, isMeant)));
       expect(supplies.map(({ powers }) => powers))
         .toEqual(['L1', 'L2'].map((tag) => profileOf(({ rail }) => rail === tag)));
       for (const { name, powers } of groups) expect(powers).toEqual(profileOf(({ group }) => (group ?? '') === name));
@@ -197,7 +203,8 @@ describe('schedules drawn at random agree with plain arithmetic', () => {
       });
       if (most === 0) return;
       const { diversity, coincidence } = togetherFigures(supplies, hours);
-      expect([diversity, coincidence]).toEqual([near((maxima[0]! + maxima[1]!) / most), near(most / (maxima[0]! + maxima[1]!))]);
+      const sum = maxima[0]! + maxima[1]!;
+      expect([diversity, coincidence]).toEqual([near(sum / most), near(most / sum)]);
     }));
   });
 });

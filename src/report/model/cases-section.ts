@@ -66,7 +66,10 @@ function groupsOf(schedule: LoadSchedule): readonly number[] {
   return cases.groups.map((_name, place) => place).filter((place) => place > 0 && met.has(place));
 }
 
-/** What each case gives each group; whichever are more go down the page. */
+/** More cases than these stand below one another, where groups are fewer. */
+const MOST_ACROSS = 8;
+
+/** What each case gives each group. */
 function factorTable(schedule: LoadSchedule): ReportTable | undefined {
   const { words, cases } = schedule;
   const groups = groupsOf(schedule);
@@ -82,7 +85,7 @@ function factorTable(schedule: LoadSchedule): ReportTable | undefined {
   const column = (text: string): ReportColumn => ({ title: text, kind: 'number' });
   const places = cases.cases.map((_case, place) => place);
   const nameOf = (group: number) => cases.groups[group]!;
-  return places.length > groups.length
+  return places.length > MOST_ACROSS && places.length > groups.length
     ? {
       title, heads: 1, columns: [...textColumns(words.text(columnOf('cases', 'case').title)), ...groups.map((group) => column(nameOf(group)))],
       rows: cases.cases.map(({ name }, place) =>
@@ -163,7 +166,7 @@ function dayTables(schedule: LoadSchedule, hours: readonly (number | null)[]): R
 
 const figure = (kind: Column['kind'], decimals: number): Column =>
   ({ role: 'computed', key: '', title: '', help: '', kind, decimals });
-const [WATTS, ENERGY, SHARE, RATIO] = [figure('number', 0), figure('number', 2), figure('ratio', 1), figure('number', 2)];
+const [WATTS, ENERGY, SHARE, RATIO] = [figure('number', 0), figure('number', 2), figure('ratio', 1), figure('number', 3)];
 
 function dayTable(
   schedule: LoadSchedule, title: string, heading: string, profiles: readonly NamedProfile[],

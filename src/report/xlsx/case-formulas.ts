@@ -92,10 +92,11 @@ export class CaseFormulas {
     return this.#inMarked(`${sheet}.${of}` as BlockName, row, marked, covering);
   }
 
-  /** How many rows of a demand lack a factor; empty where cases add nothing to it. */
+  /** How many rows of a demand lack a factor, of ways those of all on the rail; empty where there are no cases. */
   missing(sheet: SheetName, key: string, row: number): string {
     const name = `${sheet}.${key}` as BlockName;
-    return GIVEN.has(name) && this.#isLive ? `+${this.#at(name, this.#places.unknown, row)}` : '';
+    const lacking = name === 'ways.demand' ? 'ways.available' : name;
+    return GIVEN.has(name) && this.#isLive ? `+${this.#at(lacking, this.#places.unknown, row)}` : '';
   }
 
   /** The two worksheets; none for a schedule without cases, or where its figures stay values. */
