@@ -1,4 +1,4 @@
-import type { Reporter, TestModule } from 'vitest/node';
+import type { Reporter, SerializedError, TestModule } from 'vitest/node';
 import { closingLine, failedLine, flakyLine } from './closing-line.mjs';
 
 /**
@@ -6,7 +6,7 @@ import { closingLine, failedLine, flakyLine } from './closing-line.mjs';
  * line for each test that failed or passed on another try than the first comes before it.
  */
 export default class ClosingLineReporter implements Reporter {
-  onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
+  onTestRunEnd(modules: readonly TestModule[], errors: readonly SerializedError[]): void {
     const counts = { passed: 0, failed: errors.length, skipped: 0 };
     for (const module of modules) {
       let failedTests = 0;
@@ -26,7 +26,7 @@ export default class ClosingLineReporter implements Reporter {
         console.log(failedLine(module.relativeModuleId, module.errors()[0]?.message));
       }
     }
-    for (const error of errors) console.log(failedLine('outside of a test', String(error)));
+    for (const error of errors) console.log(failedLine('outside of a test', error.message));
     console.log(closingLine(counts));
   }
 }

@@ -64,6 +64,8 @@ export class DraftKeeper {
   #dismissed: DraftNotice['kind'] | undefined;
   /** Whether the browser keeps nothing. */
   #isOff = false;
+  /** Whether the element is off its page. */
+  #isAway = false;
 
   constructor(place: DraftPlace, host: DraftsHost, store: DraftStore) {
     this.place = place;
@@ -86,15 +88,18 @@ export class DraftKeeper {
   /**
    * Looks for what earlier visits left. The newest is to be shown where nothing else is, unless one of them is open
    * elsewhere: then a person chooses. Where the browser keeps nothing, a person is told, and that is all.
+   * @returns settled when it is known what there is, or when the page's file can wait for that no longer. What is found
+   * later takes its place as long as nobody has changed anything.
    */
   async find(): Promise<void> {
-    try {
-      await this.#find();
-    } catch (error) {
+    const finding = this.#find().catch((error: unknown) => {
       this.#isOff = true;
       this.#note({ kind: 'unavailable' });
       console.warn('elv-load-schedule keeps no drafts:', error);
-    }
+    });
+    if (await isWithinPatience(finding)) return;
+    this.#note({ kind: 'unavailable' });
+    void finding.then(() => this.#foundLate());
   }
 
   /** Begins a draft with what a person did before this, if anything. */
@@ -109,21 +114,11 @@ export class DraftKeeper {
    * @param mayShow whether nothing would be hidden by the draft but what the page gives.
    * @returns whether a draft is shown.
    */
-  async given(content: Content | undefined, mayShow: boolean): Promise<boolean> {
+  given(content: Content | undefined, mayShow: boolean): Promise<boolean> {
     const digest = content && scheduleDigest(content);
     this.#page = digest;
     if (this.#host.awaitsPage) this.#coming = digest === undefined ? undefined : [digest];
-    const found = this.#found;
-    this.#found = undefined;
-    let isShown = false;
-    if (found !== undefined) {
-      await this.#tried(async () => {
-        const isSame = digest === undefined || (await this.#filesOf(found.head)).includes(digest);
-        if (isSame && mayShow) isShown = await this.#open(found, digest === undefined ? 'unchecked' : 'restored');
-        else this.#offer(found, isSame ? 'kept' : 'changed');
-      });
-    }
-    return isShown;
+    return this.#showFound(mayShow);
   }
 
   /** Takes down an action. Whoever goes on with a draft has accepted it. */
@@ -240,23 +235,24 @@ export class DraftKeeper {
 
   /** Writes down everything, and lets others have the draft while the element is off its page. */
   async pause(): Promise<void> {
-    if (this.#found !== undefined) this.#offer(this.#found, 'kept');
-    this.#found = undefined;
+    this.#isAway = true;
+    this.#offerFound();
     await this.#session.pause();
   }
 
   resume(): Promise<void> {
+    this.#isAway = false;
     return this.#session.resume();
   }
 
   /** Ends the keeping. The draft stays. */
   async close(): Promise<void> {
-    await this.pause();
+    await isWithinPatience(this.pause());
     this.#store.close();
   }
 
   async #find(): Promise<void> {
-    const heads = await withinPatience(this.#store.list(this.place.key));
+    const heads = await this.#store.list(this.place.key);
     for (const head of heads.filter((each) => !this.#isOwn(each))) {
       if (head.ended) void this.#tried(() => this.#removeFree(head.id));
       else this.#note({ kind: 'other', head });
@@ -273,6 +269,35 @@ export class DraftKeeper {
       } else if (isElsewhere || this.#found !== undefined) this.#offer({ head, release }, 'kept');
       else this.#found = { head, release };
     }
+    if (this.#isAway) this.#offerFound();
+  }
+
+  /** Nobody looks at the element: others may have what was found for it. */
+  #offerFound(): void {
+    if (this.#found !== undefined) this.#offer(this.#found, 'kept');
+    this.#found = undefined;
+  }
+
+  /** The database has answered at last: what it has is shown or offered, and it keeps what is done. */
+  async #foundLate(): Promise<void> {
+    if (this.#isOff) return;
+    this.#forget(({ kind }) => kind === 'unavailable');
+    if (!this.#host.awaitsPage) await this.#showFound(this.#host.untouched);
+  }
+
+  /** @returns whether the draft that was found is shown; else a person is told of it. */
+  async #showFound(mayShow: boolean): Promise<boolean> {
+    const [found, page] = [this.#found, this.#page];
+    this.#found = undefined;
+    let isShown = false;
+    if (found !== undefined) {
+      await this.#tried(async () => {
+        const isSame = page === undefined || (await this.#filesOf(found.head)).includes(page);
+        if (isSame && mayShow) isShown = await this.#open(found, page === undefined ? 'unchecked' : 'restored');
+        else this.#offer(found, isSame ? 'kept' : 'changed');
+      });
+    }
+    return isShown;
   }
 
   /** Whether a draft is one of this schedule. Those of before do not say it. */
@@ -429,12 +454,9 @@ function sizeOf(action: LoggedAction): number {
     : 1;
 }
 
-async function withinPatience<Result>(answer: Promise<Result>): Promise<Result> {
+/** Waits for something, but not longer than the page's file can wait. @returns whether it has come by then. */
+async function isWithinPatience(coming: Promise<void>): Promise<boolean> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(
-      () => { reject(new Error('The database of the browser does not answer.')); }, PATIENCE_MILLISECONDS
-    );
-  });
-  return Promise.race([answer, late]).finally(() => { clearTimeout(timer); });
+  const late = new Promise<false>((resolve) => { timer = setTimeout(resolve, PATIENCE_MILLISECONDS, false); });
+  return Promise.race([coming.then(() => true), late]).finally(() => { clearTimeout(timer); });
 }

@@ -6,6 +6,12 @@ import {
 
 const DATABASE = 'elv-load-schedule';
 
+/**
+ * A browser that was ended and started again at once may not be able to open a database yet: it says so by an
+ * UnknownError, which stands for what passes («transient reasons», Indexed Database API 3.0, Exceptions).
+ */
+const [TRIES, PAUSE_MILLISECONDS] = [20, 1000];
+
 interface Tables extends DBSchema {
   heads: { key: number; value: DraftHead; indexes: { key: string } };
   /** By draft and number: the base is 0, the actions follow. */
@@ -82,7 +88,7 @@ export class IndexedDraftStore implements DraftStore {
     const forget = () => {
       if (opening === this.#opening) this.#opening = this.#database = undefined;
     };
-    const opening = this.#opening = openDB<Tables>(DATABASE, 1, {
+    const opening = this.#opening = opened(() => openDB<Tables>(DATABASE, 1, {
       upgrade(database) {
         database.createObjectStore('heads', { keyPath: 'id', autoIncrement: true }).createIndex('key', 'key');
         database.createObjectStore('entries');
@@ -90,7 +96,7 @@ export class IndexedDraftStore implements DraftStore {
       // Newer software may change the tables; what this page still writes is then refused, and told.
       blocking: () => { this.close(); },
       terminated: forget,
-    });
+    }));
     opening.then((database) => {
       if (opening === this.#opening) this.#database = database;
     }, forget);
@@ -109,6 +115,18 @@ export class IndexedDraftStore implements DraftStore {
       throw await reasonOf(transaction, error);
     }
   }
+}
+
+async function opened<Database>(open: () => Promise<Database>): Promise<Database> {
+  for (let left = TRIES - 1; left > 0; left -= 1) {
+    try {
+      return await open();
+    } catch (error) {
+      if (!(error instanceof DOMException && error.name === 'UnknownError')) throw error;
+      await new Promise((resolve) => { setTimeout(resolve, PAUSE_MILLISECONDS); });
+    }
+  }
+  return open();
 }
 
 type Both = ['heads', 'entries'];

@@ -66,11 +66,15 @@ export class FindBar extends LitElement {
     clearTimeout(this.#pause);
   }
 
-  /** Gives the field of the text the focus. */
-  focusField(): void {
+  /** Gives the field the focus. @param typed what was typed before it was there: typing goes on behind it. */
+  focusField(typed = ''): void {
     const field = this.renderRoot.querySelector<HTMLInputElement>('[name=text]');
     field?.focus();
-    field?.select();
+    if (typed === '') field?.select();
+    else {
+      field?.setRangeText(typed, 0, field.value.length, 'end');
+      field?.dispatchEvent(new Event('input'));
+    }
   }
 
   /** Goes to the next cell found, or back to the one before. */

@@ -28,11 +28,15 @@ export class GoToBar extends LitElement {
     this.at = 0;
   }
 
-  /** Gives the field the focus. */
-  focusField(): void {
+  /** Gives the field the focus. @param typed what was typed before it was there: typing goes on behind it. */
+  focusField(typed = ''): void {
     const field = this.renderRoot.querySelector('input');
     field?.focus();
-    field?.select();
+    if (typed === '') field?.select();
+    else {
+      field?.setRangeText(typed, 0, field.value.length, 'end');
+      field?.dispatchEvent(new Event('input'));
+    }
   }
 
   protected override willUpdate(): void {

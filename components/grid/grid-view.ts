@@ -29,8 +29,8 @@ export interface ViewHost extends Omit<EditorHost, 'model' | 'refused' | 'mark'>
   fill(from: CellBlock, into: CellBlock): void;
   /** Puts the selected rows before a line. */
   dropRows(line: number): void;
-  /** Opens the menu on what is selected. */
-  openMenu(place: MenuPlace, at: MenuPoint): void;
+  /** Opens the menu on what is selected. @param column at whose heading, or in which cell, it was asked for. */
+  openMenu(place: MenuPlace, at: MenuPoint, column: number): void;
   /** A heading of a group was pressed. */
   fold(line: HeadingLine): void;
   /** What can be done with a column is asked for, at its heading. */
@@ -179,7 +179,10 @@ export class GridView implements SettingsSource {
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
     this.#renderer.forget();
     // Left to itself, the library draws once for the rows and once more for the columns.
-    this.hot.batchRender(() => { this.hot.updateSettings(sheetSettings(this, this.#editors)); });
+    this.hot.batchRender(() => {
+      this.#takeSize();
+      this.hot.updateSettings(sheetSettings(this, this.#editors));
+    });
     this.#describe();
     // The library's own way scrolls no further than to the columns that stay in view.
     Object.assign(this.#holder, { scrollTop: kept?.top ?? 0, scrollLeft: kept?.left ?? 0 });
@@ -309,6 +312,16 @@ export class GridView implements SettingsSource {
     this.#headings.draw(this.model);
   }
 
+  /** What came above the rows with another look at them has made the grid smaller: it is not drawn once more for it. */
+  #takeSize(): void {
+    const { view, rootElement } = this.hot;
+    const { width, height } = rootElement.getBoundingClientRect();
+    const { width: lastWidth, height: lastHeight } = view.getLastSize();
+    if (!this.#isShown || (width === lastWidth && height === lastHeight)) return;
+    view.setLastSize(width, height);
+    view.adjustElementsSize();
+  }
+
   get #isShown(): boolean {
     return this.#box.offsetHeight > 0 && this.#box.offsetWidth > 0;
   }
@@ -358,7 +371,7 @@ export class GridView implements SettingsSource {
       beforeOnCellMouseDown: (event, { row, col }) => {
         const line = this.model.lines[row ?? -1];
         const isHeading = row !== null && row < 0 && (col ?? -1) >= 0;
-        if (line?.kind !== 'heading' && !(isHeading && isMenu(event))) return;
+        if (line?.kind !== 'heading' && !(isHeading && event.button === 0 && isMenu(event))) return;
         event.stopImmediatePropagation();
         if (line?.kind === 'heading') this.#host.fold(line);
         else {
@@ -384,7 +397,7 @@ export class GridView implements SettingsSource {
     if (box === undefined) return;
     const isOf = (name: 'isSelectedByRowHeader' | 'isSelectedByColumnHeader') => this.hot.selection[name]();
     this.#host.openMenu(isOf('isSelectedByRowHeader') ? 'rows' : isOf('isSelectedByColumnHeader') ? 'columns' : 'cells',
-      { x: box.left, y: box.bottom });
+      { x: box.left, y: box.bottom }, this.column);
   }
 
   readonly #onMenu = (event: MouseEvent): void => {
@@ -393,7 +406,9 @@ export class GridView implements SettingsSource {
     event.preventDefault();
     const heading = (event.composedPath()[0] as Element).closest('th');
     const place = heading === null ? 'cells' : heading.closest('thead') === null ? 'rows' : 'columns';
-    this.#host.openMenu(place, { x: event.clientX, y: event.clientY });
+    // Of several columns that are selected, it is the one whose heading was pressed.
+    const column = place === 'columns' ? Number(heading!.getAttribute('aria-colindex')) - 2 : this.column;
+    this.#host.openMenu(place, { x: event.clientX, y: event.clientY }, column);
   };
 
   /** A click puts the name of a cell into the formula that is being typed, a drag those of a range. */

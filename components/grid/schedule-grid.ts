@@ -84,6 +84,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #unsubscribe: (() => void) | undefined;
   #unlisten: (() => void) | undefined;
   #menu: CellMenu | undefined;
+  /** Column of the place at which it was opened. */
+  #menuColumn = 0;
   #note: CellNote | undefined;
   readonly #refused = new RefusedTexts();
   #proposal: Proposal | undefined;
@@ -365,7 +367,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const { schedule, sheet, sight, words } = this;
     if (schedule === undefined) return undefined;
     const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
-    const columns = shownColumns(schedule, sheet, before?.columns, touched);
+    const shown = this.#view?.model;
+    // Who only looks at other rows, or gathers them, keeps the columns, so that these are not gone through for it.
+    const isSame = before === undefined && shown?.schedule === schedule && shown.sheet === sheet
+      && shown.look === schedule.look(sheet);
+    const columns = isSame ? shown.columns : shownColumns(schedule, sheet, before?.columns, touched);
     return {
       ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns,
       refused: this.#refused,
@@ -422,7 +428,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       },
       selectionChanged: () => { this.#selectionChanged(); },
       dropRows: (line) => { this.#act((model, selection) => moveSelectedTo(model, selection, line)); },
-      openMenu: (place, at) => { void this.#openMenu(place, at); },
+      openMenu: (place, at, column) => { void this.#openMenu(place, at, column); },
       fold: (line) => { this.#fold(line, !line.folded); },
       headingOpened: (key, box) => { this.dispatchEvent(new HeadingOpenEvent(this.sheet, key, box)); },
       widened: (key, width) => {
@@ -516,8 +522,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     }
   }
 
-  /** The menu is fetched when it is first asked for. */
-  async #openMenu(place: MenuPlace, at: MenuPoint): Promise<void> {
+  /**
+   * The menu is fetched when it is first asked for.
+   * @param column at whose heading or in which cell it was asked for.
+   */
+  async #openMenu(place: MenuPlace, at: MenuPoint, column: number): Promise<void> {
     const part = await this.#fetched(import('./menu/cell-menu.ts'));
     const [view, selection] = [this.#view, this.#view?.selection()];
     if (part === undefined || view === undefined || selection === undefined) return;
@@ -526,6 +535,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       leave: () => { this.#view?.focus(); },
       take: (command) => { this.#take(command); },
     });
+    this.#menuColumn = column;
     this.#menu.open(part.menuEntries(place, view.model, selection, this.readonly), at, this.words);
   }
 
@@ -533,6 +543,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'startEditing': case 'clearCells': this[command](); break;
       case 'cut': case 'copy': case 'paste': void this[command](); break;
+      case 'columnMenu': this.#view?.openHeading(this.#menuColumn); break;
       default: this.dispatchEvent(new CommandEvent(command));
     }
   }

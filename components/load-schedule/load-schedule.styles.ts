@@ -48,7 +48,7 @@ export const styles = css`
   #unfold { display: none; }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  .tabs .panels { max-inline-size: 9em; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); color: var(--elv-ink); }
+  .tabs .panels { field-sizing: content; max-inline-size: 11em; text-overflow: ellipsis; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); color: var(--elv-ink); }
   .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
@@ -82,21 +82,30 @@ export const styles = css`
   }
   @container (inline-size >= 104em) {
     .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.4em; }
-    .tabs:not(:lang(en)) .panels { max-inline-size: 7em; }
+  }
+  /* The names of all sheets stand in one line before the numbers of their rows and the words of these buttons do. */
+  @container (inline-size < 130em) {
+    .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  }
+  @container (inline-size < 150em) {
+    .tabs:not(:lang(en)) .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   }
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
     /* The title block and the tabs come first. */
-    .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='measure']) .word,
-    .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='measure']) .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
-    .tabs .panels { max-inline-size: 6.5em; }
   }
   @container (inline-size < 80em) {
     /* Words before a single line: icons alone say too little. */
     .header { flex-wrap: wrap; }
     .header elv-details-strip { flex-basis: 100%; }
     .commands { flex: 1; flex-wrap: wrap; padding-block: 2px; border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }
+  }
+  @container (560px <= inline-size < 70em) {
+    /* Longer words in one line. */
+    .commands:not(:lang(en)) :is(button, elv-language-choice) { padding-inline: 0.2em; gap: 0.25em; font-size: var(--elv-size-small); }
+    .commands:not(:lang(en)) button { min-inline-size: 26px; }
   }
   @container (inline-size < 900px) {
     .layout, .layout.alone, .layout.folded {
@@ -126,7 +135,7 @@ export const styles = css`
     .header:not(.unfolded) .commands > :not(#unfold, [data-command='undo'], [data-command='redo'], [data-command='measure']) { display: none; }
     #unfold { display: inline-flex; }
     .tabs :is([popovertarget='keys'], [aria-controls='panel']) { display: none; }
-    .tabs .panels { max-inline-size: 5.5em; min-block-size: 36px; }
+    .tabs .panels { max-inline-size: 8.6em; min-block-size: 36px; }
     .commands button, .tabs > button { min-block-size: 36px; min-inline-size: 36px; justify-content: center; }
   }
   @media (prefers-reduced-motion: no-preference) {

@@ -101,6 +101,8 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected seeking: SeekCommand | undefined;
   /** Whether all of the header is shown where there is little room. */
   declare protected unfolded: boolean;
+  /** What was typed for it before it was there. */
+  #typedAhead = '';
   /** Where the person was when it was opened. */
   #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
@@ -287,6 +289,10 @@ export class LoadScheduleElement extends ScheduleElement {
   #seekBar(): TemplateResult | typeof nothing {
     const { seeking, schedule, spoken: { words } } = this;
     if (seeking === undefined) return nothing;
+    // Keys that come before it is fetched are meant for it, and not for the cell that had the focus.
+    if (customElements.get('elv-find-bar') === undefined) {
+      return html`<input class="unseen" id="typed-ahead" aria-label=${words.say(COMMANDS[seeking].title)} @input=${this.#onInputAhead} @keydown=${this.#onKeyAhead}>`;
+    }
     return seeking === 'goTo'
       ? html`<elv-go-to-bar .schedule=${schedule} .words=${words} .here=${this.#here}></elv-go-to-bar>`
       : html`<elv-find-bar .schedule=${schedule} .revision=${this.holder.revision} .words=${words} ?readonly=${this.locked}
@@ -347,18 +353,23 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** Opens a bar above the rows, or gives its field the focus where it is open. */
   async #seek(command: SeekCommand): Promise<void> {
-    try {
-      await import('../find-bar/find-bar.define.ts');
-    } catch (error) {
-      this.#sayMissing();
-      reportError(error);
-      return;
-    }
     this.#work.close();
     this.#soughtFrom ??= this.#here();
     this.seeking = command;
     await this.updateComplete;
-    this.#seekElement?.focusField();
+    this.renderRoot.querySelector<HTMLElement>('#typed-ahead')?.focus();
+    try {
+      await import('../find-bar/find-bar.define.ts');
+    } catch (error) {
+      this.#closeSeek();
+      this.#sayMissing();
+      reportError(error);
+      return;
+    }
+    this.requestUpdate();
+    await this.updateComplete;
+    this.#seekElement?.focusField(this.#typedAhead);
+    this.#typedAhead = '';
   }
 
   get #seekElement(): FindBar | GoToBar | null {
@@ -367,10 +378,19 @@ export class LoadScheduleElement extends ScheduleElement {
 
   #closeSeek(): void {
     this.seeking = undefined;
+    this.#typedAhead = '';
     if (this.#soughtFrom !== undefined) this.jumps.jump(this.#soughtFrom, this.#here());
     this.#soughtFrom = undefined;
     this.#view.focusRows();
   }
+
+  readonly #onInputAhead = ({ currentTarget }: Event): void => {
+    this.#typedAhead = (currentTarget as HTMLInputElement).value;
+  };
+
+  readonly #onKeyAhead = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') this.#closeSeek();
+  };
 
   #findOn(by: 1 | -1): void {
     const bar = this.renderRoot.querySelector('elv-find-bar');

@@ -7,6 +7,9 @@ const WITH_CONTROL: Readonly<Record<string, KeyAction>> = {
   f: 'find', h: 'replace', g: 'goTo', o: 'open', s: 'save', j: 'join', i: 'csvIn', e: 'csvOut', b: 'bill', m: 'measure', '/': 'keys', z: 'undo', y: 'redo',
 };
 
+/** A slash is typed with Shift on some keyboards. */
+const WITH_CONTROL_AND_SHIFT: Readonly<Record<string, KeyAction>> = { z: 'redo', '/': 'keys', k: 'foldGroups' };
+
 const WITH_ALT: Readonly<Record<string, KeyAction>> = {
   PageDown: 'nextSheet', PageUp: 'previousSheet', ArrowLeft: 'back', ArrowRight: 'forth',
 };
@@ -26,6 +29,6 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
   }
   if (!event.ctrlKey && !event.metaKey || event.altKey) return undefined;
   const action = WITH_CONTROL[event.key.toLowerCase()];
-  if (event.shiftKey) return action === 'undo' ? 'redo' : action === 'keys' ? 'keys' : undefined;
+  if (event.shiftKey) return WITH_CONTROL_AND_SHIFT[event.key.toLowerCase()];
   return action;
 }

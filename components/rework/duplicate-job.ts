@@ -91,7 +91,7 @@ export class DuplicateJob implements Job {
     return {
       label: words.say('Duplication of {what}: {n, plural, one {# row} other {# rows}}', { what, n }),
       sum: words.say('{n, plural, one {# row is} other {# rows are}} copied: {kinds}.', { n, kinds }),
-      note: words.say('What was measured, where it was counted and what was accepted stays with the originals.'),
+      note: [words.say('What was measured, where it was counted and what was accepted stays with the originals.')],
       problems: n === 0 ? [words.say('There is nothing to duplicate. Enter how the areas begin, or select rows.')]
         : refused.slice(0, TOLD).map((row) => this.#problem(row)),
       changes: plan.changes,

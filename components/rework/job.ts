@@ -32,8 +32,8 @@ export interface JobPlan {
   readonly label: string;
   /** What would be done, in one sentence. */
   readonly sum: string;
-  /** What is to be known besides. */
-  readonly note?: string | undefined;
+  /** Sentences on what is to be known besides. */
+  readonly note?: readonly string[];
   /** Sentences that say what has to be chosen or put right first; nothing is carried out before. */
   readonly problems: readonly string[];
   readonly changes: readonly Change[];

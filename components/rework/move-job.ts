@@ -120,11 +120,28 @@ export class MoveJob implements Job {
         : words.say('Move of {n, plural, one {# device row} other {# device rows}} to {to}', values),
       sum: isBare ? words.say('{runs, plural, one {# run goes} other {# runs go}} to {to}, with {ways, plural, =0 {no way} one {# way} other {# ways}}.', values)
         : words.say('{n, plural, one {# device row goes} other {# device rows go}} to {to}, with {runs, plural, =0 {no run} one {# run} other {# runs}} and {ways, plural, =0 {no way} one {# way} other {# ways}}.', values),
-      note: puts ? words.say('Rows that are put on another run lose their distance, which is not known there: they count at its far end until it is entered.') : undefined,
+      note: [...this.#staying(plan), ...puts ? [words.say('Rows that are put on another run lose their distance, which is not known there: they count at its far end until it is entered.')] : []],
       problems, changes,
       place: device !== undefined ? { sheet: 'devices', id: device, key: this.#to!.sheet === 'supplies' ? 'rail' : 'branch' }
         : run === undefined ? undefined : { sheet: 'runs', id: run, key: 'rail' },
     };
+  }
+
+  /** Says of what was selected what stays, and why. */
+  #staying(plan: MovePlan | undefined): string[] {
+    const { words } = this.#host;
+    const { devices = [], runs = [] } = plan?.staying ?? {};
+    const isRail = this.#to?.sheet === 'supplies';
+    const of = { n: devices.length, named: this.#names('devices', devices) };
+    const ofRuns = { n: runs.length, named: this.#names('runs', runs) };
+    return [
+      ...devices.length === 0 ? [] : [isRail
+        ? words.say('{n, plural, one {# selected row is on no rail and stays} other {# selected rows are on no rail and stay}}: {named}. Enter the rail in their cells, or share them out.', of)
+        : words.say('{n, plural, one {# selected row is on no branch and stays} other {# selected rows are on no branch and stay}}: {named}. Enter the branch in their cells, or share them out.', of)],
+      ...runs.length === 0 ? [] : [isRail
+        ? words.say('{n, plural, one {# run is on no rail and stays} other {# runs are on no rail and stay}}: {named}. Enter its rail or its way in the cells of the run.', ofRuns)
+        : words.say('{n, plural, one {# run is on no branch and stays} other {# runs are on no branch and stay}}: {named}. Enter the branch in the cells of the run.', ofRuns)],
+    ];
   }
 
   #problems({ devices, runs, partly, shared }: MovePlan): string[] {

@@ -33,6 +33,8 @@ export class Rework extends WorkArea implements JobHost {
   declare protected all: boolean;
   #job: Job | undefined;
   #plan: JobPlan | undefined;
+  /** Place of the field that had the focus before what is shown was worked out; -1 for none. */
+  #focused = -1;
   #tried: { readonly changes: TriedChanges; readonly more: TemplateResult | undefined } | undefined;
 
   constructor() {
@@ -50,7 +52,14 @@ export class Rework extends WorkArea implements JobHost {
     return this.active || changed.has('active');
   }
 
+  /** What may take the focus, from the first field on. */
+  get #fields(): HTMLElement[] {
+    return [...this.renderRoot.querySelectorAll<HTMLElement>('.body :is(button, input, select, summary), footer button')];
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
+    const { activeElement } = this.renderRoot as ShadowRoot;
+    this.#focused = activeElement === null ? -1 : this.#fields.indexOf(activeElement as HTMLElement);
     if (changed.has('asked')) this.chosen = this.asked.job;
     if (!this.active) return;
     if (changed.has('asked') || changed.has('chosen') || changed.has('schedule')) this.#job = JOBS[this.chosen](this);
@@ -63,6 +72,10 @@ export class Rework extends WorkArea implements JobHost {
   protected override updated(changed: PropertyValues<this>): void {
     super.updated(changed);
     if (changed.has('active') && this.active) this.renderRoot.querySelector<HTMLElement>('[data-first]')?.focus();
+    // A field that had it may be gone by what was chosen: what stands in its place goes on.
+    else if (this.active && this.#focused >= 0 && (this.renderRoot as ShadowRoot).activeElement === null) {
+      this.#fields[Math.min(this.#focused, this.#fields.length - 1)]?.focus();
+    }
   }
 
   protected get heading(): string {
@@ -75,7 +88,7 @@ export class Rework extends WorkArea implements JobHost {
 
   protected body(): TemplateResult {
     const { words } = this;
-    const { problems, sum, note, list } = this.#plan!;
+    const { problems, sum, note = [], list } = this.#plan!;
     const offered = JOBS_OF[this.rows.sheet] ?? [];
     return html`${offered.length < 2 ? nothing : html`<div class="choice jobs" role="group" aria-label=${words.say('Jobs on the selected rows')}>${offered.map((name) =>
       html`<button type="button" data-job=${name} aria-pressed=${name === this.chosen} @click=${() => { this.chosen = name; }}>${words.say(JOB_WORDS[name].title)}</button>`)}</div>`}
@@ -83,18 +96,20 @@ export class Rework extends WorkArea implements JobHost {
       <div class="outcome" role="status">${problems.length > 0
         ? html`<ul class="problems">${problems.map((problem) => html`<li class="spoken">${problem}</li>`)}</ul>`
         : html`<p class="sum spoken">${this.#tried === undefined ? words.say('Nothing to change') : sum}</p>
-          ${note === undefined ? nothing : html`<p class="quiet spoken">${note}</p>`}`}</div>
+          ${note.map((each) => html`<p class="quiet spoken">${each}</p>`)}`}</div>
       ${list}${this.#tried?.more}${this.#tried === undefined ? nothing : triedChanges(this.#tried.changes, words, { open: this.all, onToggle: this.#onAll })}`;
   }
 
   protected foot(): TemplateResult {
     return html`<span class="quiet spoken">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
-      <button type="button" class="primary" data-do="rework" ?disabled=${this.#tried === undefined} @click=${this.#carryOut}>${this.words.say('Carry it out')}</button>`;
+      <button type="button" class="primary" data-do="rework" aria-disabled=${this.#tried === undefined} @click=${this.#carryOut}>${this.words.say('Carry it out')}</button>`;
   }
 
   readonly #onAll = (event: Event): void => { this.all = (event.currentTarget as HTMLDetailsElement).open; };
 
   readonly #carryOut = (): void => {
+    // It takes the focus while there is nothing to carry out, so that Tab from the last field does not leave the job.
+    if (this.#tried === undefined) return;
     const { label, changes, place } = this.#plan!;
     this.schedule.act(label, changes);
     if (place !== undefined) this.dispatchEvent(new GoToEvent(place));

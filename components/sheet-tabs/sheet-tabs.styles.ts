@@ -36,13 +36,16 @@ export const styles = css`
   .count { font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
   .only { display: none; }
-  @container (560px <= inline-size < 104em) {
+  @container (560px <= inline-size < 120em) {
     /* All names in one line; the pointer and screen readers tell the numbers. */
     .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    [role='tab']:has(.mark) { padding-inline-end: calc(var(--elv-tab-padding) + 3px); }
+    [role='tab']:has(.mark) { padding-inline-end: calc(var(--elv-tab-padding, 0.6em) + 3px); }
     [role='tab'] .mark { position: absolute; inset: 8px 0 auto auto; inline-size: 8px; block-size: 8px; }
     [aria-selected='true'] .title { font-weight: inherit; }
     .title::after { content: none; }
+  }
+  @container (120em <= inline-size < 140em) {
+    :host(:not(:lang(en))) .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   }
   @container (560px <= inline-size < 900px) {
     /* One line, as rows are what there is little room for; keys and fingers move it. */

@@ -20,8 +20,8 @@ export const workAreaStyles = css`
   }
   .area > footer .primary { margin-inline-start: auto; white-space: normal; }
   .primary { min-block-size: 32px; padding-inline: 1em; background: var(--elv-accent); color: var(--elv-surface-raised); font-weight: 600; }
-  .primary:hover:not(:disabled) { background: color-mix(in srgb, var(--elv-accent) 86%, var(--elv-ink)); }
-  .primary:disabled { background: none; border-color: var(--elv-line); font-weight: 400; }
+  .primary:hover:not(:disabled, [aria-disabled='true']) { background: color-mix(in srgb, var(--elv-accent) 86%, var(--elv-ink)); }
+  .primary:is(:disabled, [aria-disabled='true']) { background: none; border-color: var(--elv-line); color: color-mix(in srgb, var(--elv-ink-default) 62%, transparent); font-weight: 400; cursor: default; }
   h3 { margin: 14px 0 4px; font-size: 1em; font-weight: 600; }
   .body p { margin: 6px 0; max-inline-size: 90ch; }
   .sum { font-weight: 600; }

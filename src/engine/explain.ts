@@ -87,6 +87,9 @@ export function explain(
     const { numbers: _main, ...explained } = explainRule({ sheet, args, rule }, document, book, id, spoken);
     return { ...base, ...explained };
   }
+  if (column.role === 'computed' && column.worstOf !== undefined) {
+    return { ...base, ...worstOf(book, sheet, id, column.worstOf, spoken), parts: [] };
+  }
   const own = row.cells[key] ?? null;
   if (column.role === 'input' && (own !== null || column.derived === undefined)) {
     if (!isNumeric(column) || (own === null && column.default === undefined)) return undefined;
@@ -109,6 +112,26 @@ export function explain(
   if (rule === undefined) return undefined;
   const explained = explainRule(rule, document, book, id, spoken, place);
   return { ...base, ...explained, words: inCase(explained.words, place, book, spoken) };
+}
+
+/** Most cases that an explanation tells, the worst first. */
+const MOST_TOLD = 4;
+
+/** Why a case is the worst: what the figure comes to in it and in those that come next. */
+function worstOf(
+  book: Workbook, sheet: SheetName, id: number, key: string, spoken: Words,
+): Pick<Explanation, 'words' | 'numbers' | 'source'> {
+  const column = columnOf(sheet, key);
+  const names = book.cases.cases.map(({ name }, place) => ({ name, place }));
+  const all = [{ name: spoken.say('own diversity'), place: -1 }, ...names]
+    .filter(({ place }) => place >= 0 || book.countsOwn(sheet, id, key))
+    .map(({ name, place }) => ({ name, value: book.inCase(sheet, id, key, place) }))
+    .sort((one, other) => (other.value ?? Infinity) - (one.value ?? Infinity));
+  const told = all.slice(0, MOST_TOLD).map(({ name, value }) => `${name} ${withUnit(column, value, spoken)}`);
+  return {
+    words: spoken.say('the case with the highest {figure}', { figure: spoken.within(column.title) }),
+    numbers: [...told, ...all.length > MOST_TOLD ? ['…'] : []].join(', '), source: spoken.say('arithmetic of the load schedule'),
+  };
 }
 
 /** A rule in words, with the case in which it gives the figure. */

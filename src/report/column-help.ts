@@ -38,12 +38,17 @@ function inputFacts(sheet: SheetName, column: Extract<Column, { role: 'input' }>
 }
 
 function computedFacts(sheet: SheetName, column: Extract<Column, { role: 'computed' }>, words: Words): Facts {
-  const { rule, total, solved } = column;
-  const said = rule ?? solved;
+  const { rule, total, solved, caseTotal, inMarkedCase, inCases } = column;
+  const said = rule ?? solved ?? (inMarkedCase && { ...inMarkedCase, of: [inMarkedCase.of] });
+  const gathered = total ?? caseTotal;
   return [
     ...said === undefined ? [] : [{ name: words.say('Rule'), text: ruleInGeneral(sheet, said, words) }],
-    ...total === undefined ? [] : [{ name: words.say('Rule'), text: words.text(total.words) }],
-    ...[said?.source ?? total?.source].flatMap((each) => each === undefined ? [] : [sourced(each, words)]),
+    ...gathered === undefined ? [] : [{ name: words.say('Rule'), text: words.text(gathered.words) }],
+    ...typeof inCases !== 'string' ? [] : [{
+      name: words.say('Cases'), text: inCases === 'highest' ? words.say('The highest of all cases that count.')
+        : words.say('The lowest of all cases that count.'),
+    }],
+    ...[said?.source ?? gathered?.source].flatMap((each) => each === undefined ? [] : [sourced(each, words)]),
   ];
 }
 

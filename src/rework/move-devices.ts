@@ -48,6 +48,8 @@ export interface MovePlan {
   readonly devices: readonly number[];
   readonly runs: readonly number[];
   readonly ways: readonly number[];
+  /** Ids of what was asked for and stays, since it is on no supply or branch from which it would move. */
+  readonly staying: { readonly devices: readonly number[]; readonly runs: readonly number[] };
   /** Every run and way that asks for a decision, decided or not. */
   readonly partly: readonly PartlyMoved[];
   readonly shared: readonly SharedWay[];
@@ -55,7 +57,8 @@ export interface MovePlan {
 }
 
 /**
- * Moves device rows to another supply or bus branch, with their runs and the ways of these. Rows that are on none stay.
+ * Moves device rows to another supply or bus branch, with their runs and the ways of these. Rows and runs that are on
+ * none stay.
  *
  * A run moves when all of its device rows do, and a way when all of its runs do; what is to become of others has to be
  * decided, nothing is guessed. Device rows that are put on another run lose their distance: it is not known there, and
@@ -67,14 +70,15 @@ export function moveDevices(schedule: LoadSchedule, move: DeviceMove): MovePlan 
   const target = schedule.rows(sheet).find((row) => tagOf(sheet, row) === tag)?.id ?? -1;
   if (target < 0) throw new RangeError(`The sheet ${sheet} has no “${tag}”.`);
   const isOn = (id: number) => schedule.target('devices', id, key) >= 0;
+  const isRunOn = (id: number) => schedule.target('runs', id, key) >= 0;
   const onRun = (run: number) => schedule.members('devices', 'run', run).filter(isOn);
   /** The run that a device row moves with: one that is itself on a supply, or on a branch. */
   const runOf = (id: number) => {
     const run = schedule.target('devices', id, 'run');
-    return run >= 0 && schedule.target('runs', run, key) >= 0 ? run : -1;
+    return run >= 0 && isRunOn(run) ? run : -1;
   };
 
-  const runs = new Set(move.runs);
+  const runs = new Set(move.runs?.filter(isRunOn));
   const devices = new Set([...move.devices.filter(isOn), ...[...runs].flatMap(onRun)]);
   const partly: PartlyMoved[] = [];
   const elsewhere = new Map<number, string>();
@@ -137,8 +141,11 @@ export function moveDevices(schedule: LoadSchedule, move: DeviceMove): MovePlan 
   // What is on the target already stays where it is.
   const isMoving = (id: number) => schedule.target('devices', id, key) !== target || elsewhere.has(id);
   return {
-    changes: isDecided ? changes : [], devices: [...devices].filter(isMoving), runs: [...runs], ways: [...ways], partly,
-    shared, isDecided,
+    changes: isDecided ? changes : [], devices: [...devices].filter(isMoving), runs: [...runs], ways: [...ways],
+    staying: {
+      devices: move.devices.filter((id) => !isOn(id)), runs: move.runs?.filter((id) => !isRunOn(id)) ?? [],
+    },
+    partly, shared, isDecided,
   };
 }
 

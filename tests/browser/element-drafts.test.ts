@@ -169,6 +169,16 @@ test('two elements with different keys keep their own', async () => {
   await expect.poll(() => [qtyOf(c), qtyOf(d)]).toEqual([5, 6]);
 });
 
+test('a browser that cannot open its database yet, as when it is started again after a crash, is asked again',
+  async () => {
+    const key = freshKey();
+    await leaveDraft(key, 5);
+    vi.spyOn(indexedDB, 'open').mockImplementationOnce(() => { throw new DOMException('not yet', 'UnknownError'); });
+    const element = await mount(key, { src: addressOf(1) });
+    await expect.poll(() => qtyOf(element)).toBe(5);
+    await expect.poll(() => notices(element)).toEqual([expect.stringContaining('restored')]);
+  });
+
 test.each<[string, () => void]>([
   [
     'IndexedDB refuses',

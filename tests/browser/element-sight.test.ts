@@ -1,5 +1,7 @@
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import Handsontable from 'handsontable/base';
+import { afterEach, beforeEach, describe, expect, onTestFinished, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
+import { SightEvent } from '../../components/events/index.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import type { Content } from '../../src/schedule/index.ts';
@@ -205,4 +207,23 @@ test('at 390 px the way to sort and pick is in reach of a finger', async () => {
   expect([box.left >= 0, box.right <= 390]).toEqual([true, true]);
   for (const button of parts(element, 'elv-column-sight button')) expect(button.offsetHeight).toBeGreaterThanOrEqual(24);
   await page.viewport(1280, 800);
+});
+
+test('rows that are picked or sorted are drawn once, although the line that says so makes the grid smaller', async () => {
+  const element = await mountElement({ content: sample() });
+  let draws = 0;
+  const count = () => { draws += 1; };
+  Handsontable.hooks.add('afterRender', count);
+  onTestFinished(() => { Handsontable.hooks.remove('afterRender', count); });
+  const grid = part(element, 'elv-schedule-grid')!;
+  const settled = async () => { for (let frames = 0; frames < 4; frames += 1) await frame(); };
+  await settled();
+  const height = grid.offsetHeight;
+  for (const only of ['over', undefined] as const) {
+    draws = 0;
+    part(element, 'elv-schedule-toolbar')!.dispatchEvent(new SightEvent({ only }));
+    await settled();
+    expect(draws).toBe(1);
+    expect(grid.offsetHeight < height).toBe(only !== undefined);
+  }
 });

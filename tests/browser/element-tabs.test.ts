@@ -78,6 +78,39 @@ test.for(['en', 'de', 'fr'])('all sheets of the demo have their names in one lin
   }
 });
 
+const LANGUAGES = ['en', 'de', 'fr'];
+test.for([390, 800, 1280, 1440, 1920].flatMap((width) => LANGUAGES.map((lang) => [width, lang] as const)))(
+  'at %i px what is chosen is whole, and tabs, tools of the schedule and of the sheet take a line each: %s', async ([width, lang]) => {
+    await page.viewport(width, 844);
+    onTestFinished(() => page.viewport(1280, 800));
+    const element = await mountElement({ attributes: { lang, languages: 'en de fr' } });
+    element.value = demo;
+    await expect.poll(() => parts(element, '[role=tab]').length).toBe(12);
+    await expect.poll(() => parts(element, 'elv-schedule-toolbar select').length).toBe(2);
+    const isWhole = (choice: HTMLSelectElement) => {
+      const shown = choice.offsetWidth;
+      choice.style.maxInlineSize = 'none';
+      expect(shown, choice.selectedOptions[0]!.text).toBeGreaterThanOrEqual(choice.offsetWidth - 1);
+      choice.style.maxInlineSize = '';
+    };
+    const panels = part(element, '.tabs .panels') as HTMLSelectElement;
+    for (const place of [1, 2, 3, 0]) {
+      panels.selectedIndex = place;
+      isWhole(panels);
+    }
+    for (const choice of parts(element, 'elv-schedule-toolbar select')) isWhole(choice as HTMLSelectElement);
+    if (width < 560) return;
+    const inOneLine = (selector: string) => {
+      const tops = parts(element, selector).filter((each) => each.checkVisibility() && each.offsetWidth > 1)
+        .map((each) => each.getBoundingClientRect().top + each.offsetHeight / 2);
+      expect(tops.length, selector).toBeGreaterThan(5);
+      expect(Math.max(...tops) - Math.min(...tops), selector).toBeLessThan(6);
+    };
+    inOneLine('[role=tab]');
+    inOneLine('.commands button');
+    inOneLine('elv-schedule-toolbar .tools button');
+  });
+
 test('at 390 px the header leaves more than half of the height to the rows', async () => {
   await page.viewport(390, 844);
   onTestFinished(() => page.viewport(1280, 800));

@@ -30,7 +30,7 @@ describe('the menu', () => {
     expect(offered).toEqual([
       'Edit F2', 'Undo Ctrl+Z', 'Redo Ctrl+Y', 'Cut Ctrl+X', 'Copy Ctrl+C', 'Paste Ctrl+V', 'Empty Delete', 'Fill down Ctrl+D',
       'Insert above Alt+Shift+Enter', 'Insert below Alt+Enter', 'Delete rows Alt+Delete', 'Move up Alt+Shift+Up',
-      'Move down Alt+Shift+Down', 'Duplicate Alt+Shift+D', 'Move to a rail or branch Alt+Shift+M', 'Swap a type Alt+Shift+S', 'Part a run in two Alt+Shift+X', 'Find Ctrl+F', 'Replace Ctrl+H', 'Go to Ctrl+G',
+      'Move down Alt+Shift+Down', 'Duplicate Alt+Shift+D', 'Move to a rail or branch Alt+Shift+M', 'Swap a type Alt+Shift+S', 'Part a run in two Alt+Shift+X', 'Sort and pick rows Ctrl+Shift+L', 'Find Ctrl+F', 'Replace Ctrl+H', 'Go to Ctrl+G',
     ]);
     expect(entry(grid, 'undo').getAttribute('aria-disabled')).toBe('true');
     await userEvent.click(entry(grid, 'clearCells'));
@@ -88,6 +88,42 @@ describe('the menu', () => {
     expect(entry(grid, 'moreColumns')).not.toBeNull();
   });
 
+  test('at a heading it leads to sorting by that column and picking rows, of several that are selected too', async () => {
+    const { grid } = await mountGrid(sample());
+    const opened: string[] = [];
+    grid.addEventListener('elv-heading-open', (event) => { opened.push((event).key); });
+    await userEvent.click(columnHeading(grid, 'area'), { position: { x: 8, y: 8 } });
+    await userEvent.click(columnHeading(grid, 'qty'), { modifiers: ['Shift'], position: { x: 8, y: 8 } });
+    // Also on the button that opens the same by itself.
+    await rightClick(grid, columnHeading(grid, 'qty'));
+    expect(opened).toEqual([]);
+    const first = menuOf(grid)!.querySelector('[role=menuitem]')!;
+    expect([...first.children].map(({ textContent }) => textContent)).toEqual(['Sort and pick rows', 'Ctrl+Shift+L']);
+    await userEvent.keyboard('{Enter}');
+    expect(menuOf(grid)).toBeNull();
+    expect(opened).toEqual(['qty']);
+    // By keys it is the column of the cell.
+    await userEvent.click(cellAt(grid, 1, placeOf(grid, 'area')));
+    await userEvent.keyboard('{Control>}{Shift>}l{/Shift}{/Control}');
+    expect(opened).toEqual(['qty', 'area']);
+  });
+
+  test('the button of a heading opens when it is let go, and not when the touch turned into scrolling', async () => {
+    const { grid } = await mountGrid(sample());
+    const opened: string[] = [];
+    grid.addEventListener('elv-heading-open', (event) => { opened.push((event).key); });
+    const press = (...then: readonly string[]) => {
+      const button = columnHeading(grid, 'qty').querySelector('.menu')!;
+      button.dispatchEvent(new MouseEvent('mousedown', { bubbles: true, composed: true, cancelable: true, button: 0 }));
+      for (const name of then) button.dispatchEvent(new PointerEvent(name, { bubbles: true, composed: true }));
+      return new Promise((resolve) => { setTimeout(resolve, 30); });
+    };
+    await press('pointercancel', 'pointerup');
+    expect(opened).toEqual([]);
+    await press('pointerup');
+    expect(opened).toEqual(['qty']);
+  });
+
   test('copies what was entered, formulas among it, and pastes it', async () => {
     const { grid, schedule } = await mountGrid(sample());
     const qty = placeOf(grid, 'qty');
@@ -108,7 +144,7 @@ describe('the menu', () => {
     const { grid } = await mountGrid(sample(), { readonly: true });
     await rightClick(grid, cellAt(grid, 1, placeOf(grid, 'area')));
     const left = [...menuOf(grid)!.querySelectorAll<HTMLElement>('[aria-disabled=false]')].map((each) => each.dataset.entry);
-    expect(left).toEqual(['copy', 'find', 'goTo']);
+    expect(left).toEqual(['copy', 'columnMenu', 'find', 'goTo']);
   });
 });
 
@@ -139,6 +175,25 @@ describe('dragging rows', () => {
     expect(schedule.undoLabel).toBeUndefined();
     await userEvent.keyboard('{Alt>}{Delete}{/Alt}');
     expect(refs(schedule)).toEqual(['D4']);
+  });
+
+  test('a drag whose pointer is taken away drops nothing', async () => {
+    const { grid, schedule } = await mountGrid(sample());
+    await userEvent.click(rowHeading(grid, 0));
+    const at = rowHeading(grid, 0).getBoundingClientRect();
+    const mouse = (name: string, on: EventTarget, down: number) => {
+      const place = { clientX: at.x + 8, clientY: at.y + down };
+      on.dispatchEvent(new MouseEvent(name, { bubbles: true, composed: true, cancelable: true, ...place }));
+    };
+    const mark = () => grid.renderRoot.querySelector('.drop-line');
+    mouse('mousedown', rowHeading(grid, 0), 5);
+    mouse('mousemove', document, 70);
+    await expect.poll(mark).not.toBeNull();
+    document.dispatchEvent(new PointerEvent('pointercancel', { bubbles: true }));
+    expect(mark()).toBeNull();
+    mouse('mouseup', document, 70);
+    expect(refs(schedule)).toEqual(['D1', 'D2', 'D3', 'D4']);
+    expect(schedule.undoLabel).toBeUndefined();
   });
 
   test('a click on a selected row selects it alone', async () => {

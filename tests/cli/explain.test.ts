@@ -68,7 +68,7 @@ describe('--explain', () => {
     ],
     ['supplies:0:demand', 'has no row 0.'],
     ['supplies:L9:demand', 'has no row L9.'],
-    ['supplies:L1:note', 'there is no figure to explain. Figures of the sheet supplies stand in usable, connected, demand, loading,'],
+    ['supplies:L1:note', 'there is no figure to explain. Figures of the sheet supplies stand in usable, connected, demand, worstCase, loading,'],
   ])('%s is refused, and says what is allowed', async (place, problem) => {
     const { code, out, warnings } = await run('--explain', place, '--explain', 'supplies:L1:demand');
     expect({ code, out, count: warnings.length }).toEqual({ code: 2, out: '', count: 1 });

@@ -17,6 +17,8 @@ export async function startBrowser(folder: string): Promise<KillableBrowser> {
   // In a group of its own, so that its processes can be killed together.
   const program = findBrowser() ?? chromium.executablePath();
   const child = spawn(program, [...browserFlags, ...own], { detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
+  // Rejected where there is no such program: then there is nothing to kill either.
+  await once(child, 'spawn');
   try {
     const browser = await chromium.connectOverCDP(await addressOf(child));
     const page = browser.contexts()[0]!.pages()[0] ?? await browser.contexts()[0]!.newPage();

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { DraftKeeper, type DraftsHost } from '../../components/drafts/draft-keeper.ts';
 import { renewDraft } from '../../components/drafts/read-draft.ts';
 import type { DraftBody, DraftHead } from '../../components/drafts/draft-store.ts';
@@ -7,6 +7,11 @@ import { VERSION } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { LoggedAction } from '../../src/schedule/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
+
+afterEach(() => {
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+});
 
 /** An element that shows nothing yet, and then what it is told to. */
 function emptyHost(): DraftsHost & { schedule: LoadSchedule } {
@@ -116,4 +121,70 @@ test('a draft of version 1 that is damaged is left as it is', async () => {
   expect(await keeper.given(undefined, true)).toBe(false);
   expect(keeper.notices).toMatchObject([{ kind: 'damaged', head: { id: 1 } }]);
   expect([...store.heads.values()]).toMatchObject([{ id: 1, version: 1 }]);
+});
+
+/** A keeper whose database does not answer until it is told to, beyond what the page's file can wait for. */
+async function lateKeeper(host = emptyHost()) {
+  vi.useFakeTimers();
+  const store = await storeWith([{ cause: 'act', label: '5', changes: [setQty(5)] }]);
+  let come: (error?: Error) => void = () => undefined;
+  const answered = new Promise<void>((resolve, reject) => {
+    come = (error) => { if (error === undefined) resolve(); else reject(error); };
+  });
+  const list = store.list.bind(store);
+  store.list = async (key) => {
+    await answered;
+    return list(key);
+  };
+  const keeper = new DraftKeeper({ key: 'key', source: '' }, host, store);
+  const finding = keeper.find();
+  await vi.advanceTimersByTimeAsync(10_000);
+  await finding;
+  expect(keeper.notices).toEqual([{ kind: 'unavailable' }]);
+  return {
+    host, keeper, store,
+    come: async (error?: Error) => {
+      come(error);
+      await vi.advanceTimersByTimeAsync(10_000);
+    },
+  };
+}
+
+test('a database that answers late keeps drafts from then on, and what it has is shown', async () => {
+  const { host, keeper, store, come } = await lateKeeper();
+  expect(await keeper.given(undefined, true)).toBe(false);
+  await come();
+  expect(keeper.notices).toMatchObject([{ kind: 'unchecked', head: { id: 1 } }]);
+  expect(host.schedule.rows('devices')[0]!.cells.qty).toBe(5);
+  host.schedule.subscribe((event) => { keeper.follow(event, true); });
+  host.schedule.act('more', [setQty(7)]);
+  await keeper.pause();
+  expect((await store.read(1))!.actions).toHaveLength(2);
+});
+
+test('where something was done before the database answered, its draft is offered, and that is kept too', async () => {
+  const host = { ...emptyHost(), schedule: new LoadSchedule({ details: {}, sheets: { devices: [{ qty: 1 }] } }) };
+  const { keeper, store, come } = await lateKeeper(host);
+  await keeper.given(host.schedule.content(), true);
+  host.schedule.subscribe((event) => { keeper.follow(event, true); });
+  host.schedule.act('more', [setQty(7)]);
+  await come();
+  expect(host.schedule.rows('devices')[0]!.cells.qty).toBe(7);
+  expect(keeper.notices.map(({ kind }) => kind)).not.toContain('unavailable');
+  expect([...store.heads.values()]).toMatchObject([{ id: 1, count: 1 }, { id: 2, count: 1 }]);
+});
+
+test('a draft that is found when its element has left the page is let go of, and not shown', async () => {
+  const { host, keeper, come } = await lateKeeper();
+  await keeper.close();
+  await come();
+  expect(host.schedule.rows('devices')).toEqual([]);
+  expect(keeper.notices).toMatchObject([{ kind: 'kept', head: { id: 1 } }]);
+});
+
+test('where the browser refuses to keep anything, though late, that stays said', async () => {
+  vi.spyOn(console, 'warn').mockReturnValue(undefined);
+  const { keeper, come } = await lateKeeper();
+  await come(new DOMException('denied', 'SecurityError'));
+  expect(keeper.notices).toEqual([{ kind: 'unavailable' }]);
 });

@@ -33,6 +33,42 @@ const panel = () => new LoadSchedule({
   accepted: [{ sheet: 'supplies', tag: 'L1', rule: 'any', reason: 'r', name: 'n', date: '2026-01-01', value: 1 }],
 });
 
+/** W1 has F1 and F2 as its ways, F2 feeds W2 too; W3, with nothing on it yet, names F3 and, second, F2. */
+const twoWays = () => new LoadSchedule({
+  details: {},
+  sheets: {
+    types: [{ type: 'Lamp', draw: 100 }],
+    supplies: [{ rail: 'L1', rated: 10 }],
+    ways: [{ way: 'F1', rail: 'L1' }, { way: 'F2', rail: 'L1' }, { way: 'F3', rail: 'L1' }],
+    runs: [{ run: 'W1', way: 'F1', secondWay: 'F2' }, { run: 'W2', way: 'F2' }, { run: 'W3', way: 'F3', secondWay: 'F2' }],
+    devices: [
+      { ref: 'D1', type: 'Lamp', qty: 1, run: 'W1' }, { ref: 'D2', type: 'Lamp', qty: 1, run: 'W2' },
+      { ref: 'D3', type: 'Lamp', qty: 1, rail: 'L1' },
+    ],
+  },
+});
+
+describe('a way', () => {
+  test.each([
+    // All of F1 hangs on F2 as well, and so does W3, which has nothing on it; L1 has D3 besides, and F3 nothing.
+    ['F2', { ways: ['F1', 'F2'], runs: ['W1', 'W2', 'W3'], devices: ['D1', 'D2'] }],
+    // D2 is on F2 alone.
+    ['F1', { ways: ['F1'], runs: ['W1'], devices: ['D1'] }],
+  ])('%s goes with the runs that name it first or second', (tag, expected) => {
+    const schedule = twoWays();
+    const found = belongingRows(schedule, { sheet: 'ways', ids: [idOf(schedule, 'ways', tag)] });
+    const tags = (sheet: 'supplies' | 'ways' | 'runs' | 'devices') => found[sheet].map((id) => tagOf(sheet, schedule.document.row(sheet, id)!));
+    expect({ ways: tags('ways'), runs: tags('runs'), devices: tags('devices') }).toEqual(expected);
+    expect(tags('supplies')).toEqual([]);
+  });
+
+  test('asked for twice it belongs once', () => {
+    const schedule = twoWays();
+    const id = idOf(schedule, 'ways', 'F1');
+    expect(belongingRows(schedule, { sheet: 'ways', ids: [id, id] })).toEqual(belongingRows(schedule, { sheet: 'ways', ids: [id] }));
+  });
+});
+
 describe('a supply', () => {
   test('goes with all that hangs on it alone, under tags that follow; what others share stays shared', () => {
     const schedule = panel();

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { tryChanges } from '../../src/report/index.ts';
 import { moveDevices, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
-import { tagOf, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { setCells, tagOf, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 
 const idOf = (schedule: LoadSchedule, sheet: SheetName, tag: string) =>
   schedule.rows(sheet).find((row) => tagOf(sheet, row) === tag)!.id;
@@ -44,6 +44,18 @@ describe('to another rail', () => {
     ]);
     expect(cellsOf(schedule, 'runs')[2]).toEqual({ run: 'W3', way: 'F2', rail: 'L2' });
     expect(cellsOf(schedule, 'ways')[1]).toEqual({ way: 'F2', rail: 'L2', kind: 'C', rated: 6 });
+  });
+
+  test('what is on no rail stays and is named: device rows and runs', () => {
+    const schedule = panel();
+    schedule.act('', setCells(schedule.document, [{ sheet: 'runs', id: idOf(schedule, 'runs', 'W4'), key: 'way', value: null },
+      { sheet: 'runs', id: idOf(schedule, 'runs', 'W4'), key: 'rail', value: 'L9' }]));
+    const runs = ['W3', 'W4'].map((tag) => idOf(schedule, 'runs', tag));
+    const plan = moveDevices(schedule, { devices: idsOf(schedule, ['D9', 'D10']), runs, to: L2 });
+    expect(plan.staying).toEqual({ devices: idsOf(schedule, ['D10']), runs: [runs[1]] });
+    expect(plan.runs).toEqual([runs[0]]);
+    schedule.act('', plan.changes);
+    expect(cellsOf(schedule, 'runs')[3]).toEqual({ run: 'W4', rail: 'L9' });
   });
 
   test('of a run of which some rows move, nothing is guessed', () => {

@@ -10,6 +10,10 @@ const TESTS = `let tries = 0;
 test('at the first try', () => {});
 describe('a group', () => { test('at the second try', () => { tries += 1; expect(tries).toBe(2); }); });
 test('at none', () => { expect(1).toBe(2); });
+test('with an error that nobody waits for', () => {
+  void Promise.reject(new TypeError('left alone'));
+  return new Promise((resolve) => { setTimeout(resolve, 50); });
+});
 `;
 
 it('what failed, and what passed on another try than the first, is named before the closing line', async () => {
@@ -30,10 +34,11 @@ it('what failed, and what passed on another try than the first, is named before 
     process.exitCode = exitCode;
     await rm(folder, { recursive: true });
   }
-  expect(lines.slice(-3)).toEqual([
+  expect(lines.slice(-4)).toEqual([
     'passed on another try: tries.test.js > a group > at the second try',
     'failed: tries.test.js > at none: expected 1 to be 2 // Object.is equality',
-    '2 passed, 1 failed, 0 skipped',
+    'failed: outside of a test: left alone',
+    '3 passed, 2 failed, 0 skipped',
   ]);
   expect(lines.flatMap((line) => readFlakyLine(line) ?? [])).toEqual(['tries.test.js > a group > at the second try']);
 });

@@ -78,6 +78,8 @@ export function dragRows(hot: Handsontable, box: HTMLElement, layer: HTMLElement
       if (isClick) hot.selectRows(row);
       else host.dropRows(line);
     }, options);
+    // The pointer was taken away, as by a gesture of the system: nothing is dropped.
+    document.addEventListener('pointercancel', end, options);
     ended.signal.addEventListener('abort', end, { signal: over.signal });
   }
 

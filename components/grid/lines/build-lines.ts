@@ -3,7 +3,7 @@ import type { SheetName } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 import type { Grouping } from '../../events/index.ts';
 import { numberAt } from '../../look/index.ts';
-import { groupName, type GroupedBy, type HeadingLine, type Line } from './line.ts';
+import { groupName, rowLine, type GroupedBy, type HeadingLine, type Line } from './line.ts';
 import { rowsInSight } from './sight.ts';
 import type { Sight } from './sight-type.ts';
 
@@ -29,6 +29,8 @@ export interface Lines {
 }
 
 const NONE: ReadonlySet<number> = new Set();
+/** The group of rows that name none, or have no area. */
+const NO_ROW = -1;
 
 /**
  * The lines of a sheet: its rows in sight in their order, or gathered under a heading for each supply, branch, way, run
@@ -38,11 +40,16 @@ const NONE: ReadonlySet<number> = new Set();
 export function buildLines(of: LinesOf): Lines {
   const { schedule, sheet, sight, words } = of;
   const seen = groupsSorted(of, rowsInSight(schedule, sheet, sight, words));
-  const rows = schedule.document.rows(sheet);
+  return { lines: linesOf(of, seen), seen, unseen: idsBeside(schedule.document.rows(sheet), seen) };
+}
+
+/** Ids of the rows that are not in sight. */
+function idsBeside(rows: readonly { readonly id: number }[], seen: readonly number[]): ReadonlySet<number> {
+  if (seen.length === rows.length) return NONE;
   const inSight = new Set(seen);
-  const unseen = seen.length === rows.length ? NONE
-    : new Set(rows.map(({ id }) => id).filter((id) => !inSight.has(id)));
-  return { lines: linesOf(of, seen), seen, unseen };
+  const beside = new Set<number>();
+  for (const { id } of rows) if (!inSight.has(id)) beside.add(id);
+  return beside;
 }
 
 /**
@@ -88,7 +95,7 @@ function inOrderOf(order: readonly number[], ids: readonly number[]): number[] {
 function linesOf(of: LinesOf, seen: readonly number[]): Line[] {
   const { grouping, sheet, canAdd } = of;
   const lines: Line[] = grouping === 'entered' || sheet !== 'devices'
-    ? seen.map((id): Line => ({ kind: 'row', id })) : groupedLines(of, seen, grouping);
+    ? seen.map(rowLine) : groupedLines(of, seen, grouping);
   if (canAdd) lines.push({ kind: 'blank' });
   return lines;
 }
@@ -106,50 +113,57 @@ const ADDED: ReadonlySet<string> = new Set(['qty', 'nodes', 'connected', 'demand
 function groupsSorted(of: LinesOf, seen: readonly number[]): readonly number[] {
   const { schedule, sheet, sight: { sort }, grouping } = of;
   if (sheet !== 'devices' || grouping === 'entered' || sort === undefined || !ADDED.has(sort.key)) return seen;
-  const groups = new Map<string, { sum: number; members: number[] }>();
+  const groups = new Map<number | string, { sum: number; members: number[] }>();
   for (const id of seen) {
     const name = groupKey(schedule, grouping, id);
-    const { sum, members } = groups.get(name) ?? { sum: 0, members: [] };
-    members.push(id);
-    groups.set(name, { sum: sum + (numberAt(schedule, { sheet, id, key: sort.key }) ?? 0), members });
+    let group = groups.get(name);
+    if (group === undefined) groups.set(name, group = { sum: 0, members: [] });
+    group.members.push(id);
+    group.sum += numberAt(schedule, { sheet, id, key: sort.key }) ?? 0;
   }
   const turn = sort.down ? -1 : 1;
   return [...groups.values()].sort((one, other) => turn * (one.sum - other.sum)).flatMap(({ members }) => members);
 }
 
-/** What a device row has in common with those of its group: the id of a row, -1 for none, and its area. */
-function groupKey(schedule: LoadSchedule, by: GroupedBy, id: number): string {
-  if (by === 'area') return `-1 ${String(schedule.document.row('devices', id)!.cells.area ?? '').trim()}`;
+/** What a device row has in common with those of its group: the id of a row, -1 for none, or its area. */
+function groupKey(schedule: LoadSchedule, by: GroupedBy, id: number): number | string {
+  if (by === 'area') return String(schedule.document.row('devices', id)!.cells.area ?? '').trim() || NO_ROW;
   const target = schedule.target('devices', id, by === 'way' ? 'run' : by);
-  return `${by === 'way' && target >= 0 ? schedule.target('runs', target, 'way') : target} `;
+  return by === 'way' && target >= 0 ? schedule.target('runs', target, 'way') : target;
 }
 
 function groupedLines({ schedule, folded, sight }: LinesOf, seen: readonly number[], by: GroupedBy): Line[] {
   const { document } = schedule;
   const sheet = SHEETS[by];
-  const keyOf = (id: number): string => groupKey(schedule, by, id);
-  const groups = new Map<string, { members: number[]; all: number }>();
-  if (sight.sort !== undefined) for (const id of seen) groups.set(keyOf(id), { members: [], all: 0 });
-  for (const { id } of sheet === undefined ? [] : document.rows(sheet)) groups.set(`${id} `, { members: [], all: 0 });
-  for (const { id } of document.rows('devices')) {
-    const key = keyOf(id);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { members: [], all: 1 });
-    else group.all += 1;
-  }
-  for (const id of seen) groups.get(keyOf(id))!.members.push(id);
+  const groups = new Map<number | string, { readonly members: number[]; all: number }>();
+  // What a row belongs to is asked for once.
+  const of = new Map<number, { readonly members: number[]; all: number }>();
+  const groupOf = (key: number | string) => {
+    let group = groups.get(key);
+    if (group === undefined) groups.set(key, group = { members: [], all: 0 });
+    return group;
+  };
+  const join = (id: number) => {
+    const group = groupOf(groupKey(schedule, by, id));
+    of.set(id, group);
+    return group;
+  };
+  if (sight.sort !== undefined) for (const id of seen) join(id);
+  for (const { id } of sheet === undefined ? [] : document.rows(sheet)) groupOf(id);
+  for (const { id } of document.rows('devices')) (of.get(id) ?? join(id)).all += 1;
+  for (const id of seen) of.get(id)!.members.push(id);
   const isNarrow = seen.length < document.rows('devices').length;
-  const rest = groups.get('-1 ');
-  groups.delete('-1 ');
-  if (rest !== undefined) groups.set('-1 ', rest);
+  const rest = groups.get(NO_ROW);
+  groups.delete(NO_ROW);
+  if (rest !== undefined) groups.set(NO_ROW, rest);
   return [...groups].flatMap(([key, { members, all }]): Line[] => {
-    const id = Number.parseInt(key, 10);
+    const [id, text] = typeof key === 'number' ? [key, ''] : [NO_ROW, key];
     if (members.length === 0 && (isNarrow || id < 0 || !SHOWN_EMPTY.has(by))) return [];
-    const named = { by, id, text: key.slice(key.indexOf(' ') + 1) };
+    const named = { by, id, text };
     const heading: HeadingLine = {
       ...named, kind: 'heading', sheet: sheet ?? 'devices', members, all, folded: folded.has(groupName(named)),
     };
-    return [heading, ...heading.folded ? [] : members.map((member): Line => ({ kind: 'row', id: member }))];
+    return [heading, ...heading.folded ? [] : members.map(rowLine)];
   });
 }
 
@@ -157,7 +171,8 @@ function sameLines(some: readonly Line[], others: readonly Line[]): boolean {
   return some.length === others.length && some.every((line, index) => {
     const other = others[index]!;
     if (line.kind === 'heading') return other.kind === 'heading' && sameHeading(line, other);
-    return line.kind === other.kind && (line.kind === 'blank' || line.id === (other as { id: number }).id);
+    // A row has one line.
+    return line === other || (line.kind === 'blank' && other.kind === 'blank');
   });
 }
 

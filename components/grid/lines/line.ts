@@ -9,6 +9,13 @@ export type Line =
   | HeadingLine
   | { readonly kind: 'blank' };
 
+const ROWS: Line[] = [];
+
+/** The line of a row: one object for each id, as a large sheet has a hundred thousand of them at every look at it. */
+export function rowLine(id: number): Line {
+  return ROWS[id] ??= { kind: 'row', id };
+}
+
 /** The heading of rows that have something in common. */
 export interface HeadingLine {
   readonly kind: 'heading';

@@ -73,12 +73,32 @@ function sorted(
   words: Words,
 ): number[] {
   const column = columnOf(sheet, key);
-  const { compare } = new Intl.Collator(words.locale, { numeric: true });
-  const keyed = ids.map((id) => ({ id, by: orderOf(column, schedule.shown(sheet, id, key), words) }));
+  const ranks = ranksOf(ids.map((id) => orderOf(column, schedule.shown(sheet, id, key), words)), words);
   const turn = down ? -1 : 1;
-  keyed.sort(({ by: one }, { by: other }) => {
-    if (one === null || other === null) return Number(one === null) - Number(other === null);
-    return turn * (typeof one === 'number' && typeof other === 'number' ? one - other : compare(String(one), String(other)));
+  const places = ids.map((_id, place) => place);
+  places.sort((one, other) => {
+    const [a, b] = [ranks[one]!, ranks[other]!];
+    // NaN is what holds nothing.
+    return Number.isNaN(a) || Number.isNaN(b) ? Number(Number.isNaN(a)) - Number(Number.isNaN(b)) : turn * (a - b);
   });
-  return keyed.map(({ id }) => id);
+  return places.map((place) => ids[place]!);
+}
+
+/**
+ * Numbers by which values go in order; NaN for what holds nothing. Texts get theirs once each, as many rows hold the
+ * same; beside texts, numbers count as such.
+ */
+function ranksOf(values: readonly (number | string | null)[], words: Words): Float64Array {
+  const ranks = Float64Array.from(values, (value) => (typeof value === 'number' ? value : Number.NaN));
+  if (!values.some((value) => typeof value === 'string')) return ranks;
+  const { compare } = new Intl.Collator(words.locale, { numeric: true });
+  const rank = new Map<string, number>();
+  let last: string | undefined;
+  for (const text of [...new Set(values.filter((value) => value !== null).map(String))].sort(compare)) {
+    // Texts that are alike to the language stay in the order of the document.
+    rank.set(text, last !== undefined && compare(last, text) === 0 ? rank.get(last)! : rank.size);
+    last = text;
+  }
+  values.forEach((value, at) => { if (value !== null) ranks[at] = rank.get(String(value))!; });
+  return ranks;
 }

@@ -9,7 +9,7 @@ import type { GridSelection } from '../grid-selection.ts';
 export type MenuPlace = 'cells' | 'rows' | 'columns';
 
 /** What an entry does: a command of the grid, or one of the element. */
-export type MenuCommand = 'startEditing' | 'cut' | 'copy' | 'paste' | 'clearCells' | CommandName | JobCommand;
+export type MenuCommand = 'startEditing' | 'cut' | 'copy' | 'paste' | 'clearCells' | 'columnMenu' | CommandName | JobCommand;
 
 export interface MenuEntry {
   readonly command: MenuCommand;
@@ -31,6 +31,7 @@ const OWN: Readonly<Record<Exclude<MenuCommand, CommandName>, Offered>> = {
   copy: { title: message('Copy'), keys: message('Ctrl+C'), changes: false },
   paste: { title: message('Paste'), keys: message('Ctrl+V'), changes: true },
   clearCells: { title: message('Empty'), keys: message('Delete'), changes: true },
+  columnMenu: { title: message('Sort and pick rows'), keys: message('Ctrl+Shift+L'), changes: false },
   ...JOB_WORDS,
 };
 
@@ -39,9 +40,9 @@ const ROWS: readonly MenuCommand[] = ['insertAbove', 'insertBelow', 'removeRows'
 const SEEKING: readonly MenuCommand[] = ['find', 'replace', 'goTo'];
 
 const GROUPS: Readonly<Record<MenuPlace, readonly (readonly MenuCommand[])[]>> = {
-  cells: [['startEditing', 'undo', 'redo'], CELLS, ['fillDown'], ROWS, SEEKING],
+  cells: [['startEditing', 'undo', 'redo'], CELLS, ['fillDown'], ROWS, ['columnMenu', ...SEEKING]],
   rows: [ROWS, CELLS, ['fillDown'], SEEKING],
-  columns: [CELLS, ['fillDown'], ['moreColumns'], SEEKING],
+  columns: [['columnMenu', 'moreColumns'], CELLS, ['fillDown'], SEEKING],
 };
 
 /** What the menu offers on a place, in groups; what would do nothing is there and cannot be chosen. */

@@ -67,7 +67,7 @@ test('a supply by mouse: a tag that exists is refused with its place, another on
   await act.press('Tab');
   await expect.poll(() => textOf(element, 'elv-rework .problems'))
     .toBe('Supplies: row 1 has the tag P1 already. Give the copy of L1 another one.');
-  expect(part(element, 'elv-rework [data-do=rework]')!.matches(':disabled')).toBe(true);
+  expect(part(element, 'elv-rework [data-do=rework]')!.ariaDisabled).toBe('true');
   await act.click('elv-rework [data-tag="supplies-L1"]');
   await act.press('Control+a');
   await act.type('Q7');

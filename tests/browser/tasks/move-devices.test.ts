@@ -59,7 +59,7 @@ test('of a run of which some rows are selected, it says what to do, and offers a
     'L1-W1: 2 of its 10 rows are to go to L2, which has no other run for them. Choose that the whole run moves, or add a run there first.',
     'L1-W2: 2 of its 10 rows are to go to L2, which has no other run for them. Choose that the whole run moves, or add a run there first.',
   ]);
-  expect(part(element, 'elv-rework [data-do=rework]')!.matches(':disabled')).toBe(true);
+  expect(part(element, 'elv-rework [data-do=rework]')!.ariaDisabled).toBe('true');
   await act.click('elv-rework [data-do=whole]');
   await expect.poll(() => textOf(element, 'elv-rework .outcome'))
     .toBe('20 device rows go to L2, with 2 runs and 2 ways.');

@@ -35,7 +35,7 @@ test('swap a type everywhere, own draws going: the difference and what was found
   await act.press('Alt+Shift+S');
   await act.choose('elv-rework [data-option=to]', 'Bright lamp');
   expect(textOf(element, 'elv-rework .problems')).toContain('Choose whether it stays or goes.');
-  expect(part(element, 'elv-rework [data-do=rework]')!.matches(':disabled')).toBe(true);
+  expect(part(element, 'elv-rework [data-do=rework]')!.ariaDisabled).toBe('true');
   await act.choose('elv-rework [data-option=own-unitDraw]', 'go');
   // By hand: 10 × 0.4 + 0.1 = 4.1 A become 11 × 0.6 = 6.6 A; 11 × 1 node become 22; 11 × 30 become 11 × 45 = 495.
   await expect.poll(() => difference(element)).toEqual([
