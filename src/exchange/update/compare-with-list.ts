@@ -154,6 +154,6 @@ function readFormulas(
 
 /** The types of the schedule by their aliases, in small letters. */
 function typesByAlias(document: ScheduleDocument): ReadonlyMap<string, string> {
-  return new Map(document.rows('types').flatMap((row) =>
+  return new Map(document.rows('types').filter((row) => tagOf('types', row) !== '').flatMap((row) =>
     readAliases(row.cells.aliases).map((alias): [string, string] => [alias.toLowerCase(), tagOf('types', row)])));
 }

@@ -7,6 +7,7 @@ import {
   compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
 } from '../../schedule/compare/index.ts';
 import { scheduleDigest } from '../digest/index.ts';
+import { tellsMore } from '../model/sheet-section.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
 import { compareFindings, type FindingChange } from './compare-findings.ts';
@@ -136,9 +137,12 @@ function plain(value: unknown): CellValue {
 function figureChanges(
   sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
 ): FigureChange[] {
-  const keys = computedColumns(sheet).map(({ key }) => key);
+  const columns = computedColumns(sheet);
   return pairs.flatMap((pair) => {
-    const values = keys.flatMap((key) => {
+    const values = columns.flatMap((column) => {
+      const { key } = column;
+      // What a marked case gives is told where it is another figure than the one that is told anyway.
+      if (!tellsMore(before, sheet, pair.before.id, column) && !tellsMore(after, sheet, pair.after.id, column)) return [];
       const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
       return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
     });
