@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { buildReport, loadTableCsv, loadTableHtml, type ReportSection } from '../../src/report/index.ts';
+import { buildReport, loadTableCsv, loadTableHtml } from '../../src/report/index.ts';
+import type { ReportSection } from '../../src/report/model/index.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';

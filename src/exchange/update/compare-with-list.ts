@@ -152,8 +152,8 @@ function readFormulas(
   return readFormulas(document, list, good.map(({ row }) => row), leaveOut, words);
 }
 
-/** The types of the schedule by their aliases, in small letters. */
+/** The types of the schedule by their aliases, in small letters; of two that share one the first. */
 function typesByAlias(document: ScheduleDocument): ReadonlyMap<string, string> {
-  return new Map(document.rows('types').filter((row) => tagOf('types', row) !== '').flatMap((row) =>
+  return new Map([...document.rows('types')].reverse().filter((row) => tagOf('types', row) !== '').flatMap((row) =>
     readAliases(row.cells.aliases).map((alias): [string, string] => [alias.toLowerCase(), tagOf('types', row)])));
 }
