@@ -13,7 +13,7 @@ export {
   type Acceptance, type Cells, type CellValue, type Change, type Column, type ColumnKind, type ComputedColumn,
   type Content,
   type DetailKey, type Details, type FormulaProblem, type InputColumn, type Revision, type Row, type RowAcceptance,
-  type ScheduleDocument, type Sheet, type SheetName, type Suggestion,
+  type ScheduleDocument, type Sheet, type SheetName, type Suggestion, type Variant, type VariantPart,
 } from './schedule/index.ts';
 
 // What a person does, as changes.
@@ -68,6 +68,11 @@ export {
   type JoinedRow,
 } from './exchange/join/index.ts';
 
+// Variants: what is tried out beside a schedule.
+export {
+  dropVariant, freeName, joinVariant, keepVariant, makeVariant, variantOf, withoutVariant, type VariantAbout,
+} from './exchange/variants/index.ts';
+
 // Duplicating, moving, swapping: changes of many rows that belong together.
 export {
   belongingRows, DUPLICATED, duplicateRows, moveDevices, ownOfType, proposeRenamings, renamedTag, rowsToSwap,
@@ -93,9 +98,11 @@ export {
 
 // The load table, what changed, the digest.
 export {
-  buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
-  panelView, scheduleDigest, tableJson, tryChanges,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type RowOutcome, type ScheduleChanges,
+  buildReport, changesText, compareOutcomes, compareSchedules, fileDigest, loadTableCsv, loadTableHtml, loadTableXlsx,
+  matchesDigest, OUTCOME_FIGURES, PAPERS,
+  panelView, scheduleDigest, tableJson, tryChanges, withoutVariants,
+  type HtmlOptions, type LoadTableOptions, type OutcomeFigure, type Paper, type Report, type RowComparison, type RowOutcome,
+  type ScheduleChanges,
   type StandingChange, type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 

@@ -1,7 +1,7 @@
 import type { TemplateResult } from 'lit';
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { scheduleDigest, sha256 } from '../../src/report/digest/index.ts';
+import { fileDigest, sha256 } from '../../src/report/digest/index.ts';
 import { toContent, type Content, type LoggedAction } from '../../src/schedule/index.ts';
 import { writeDraftFile } from './draft-file.ts';
 import { holdDraft } from './draft-lock.ts';
@@ -115,7 +115,7 @@ export class DraftKeeper {
    * @returns whether a draft is shown.
    */
   given(content: Content | undefined, mayShow: boolean): Promise<boolean> {
-    const digest = content && scheduleDigest(content);
+    const digest = content && fileDigest(content);
     this.#page = digest;
     if (this.#host.awaitsPage) this.#coming = digest === undefined ? undefined : [digest];
     return this.#showFound(mayShow);
@@ -335,7 +335,7 @@ export class DraftKeeper {
     if (files !== undefined && version === VERSION) return files;
     const body = await this.#bodyOf(head);
     const began = body && repeatDraft({ base: body.base, actions: [] });
-    return began === undefined ? [] : [scheduleDigest(toContent(began))];
+    return began === undefined ? [] : [fileDigest(toContent(began))];
   }
 
   /** @returns whether the draft is shown now; else it is let go of, and a person is told. */

@@ -1,6 +1,6 @@
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { scheduleDigest } from '../../src/report/digest/index.ts';
+import { fileDigest } from '../../src/report/digest/index.ts';
 import { ScheduleDocument, toContent } from '../../src/schedule/index.ts';
 import { holdDraft } from './draft-lock.ts';
 import { logged, NO_DEPTH, type Depth } from './draft-log.ts';
@@ -67,7 +67,7 @@ export class DraftSession {
       if (schedule.lastAction === undefined) return;
       // The page gave what there was before the first action, or has kept what there is.
       const given = [schedule.contentAtStart(), schedule.content()];
-      this.files = [...new Set(given.map((content) => scheduleDigest(content)))];
+      this.files = [...new Set(given.map((content) => fileDigest(content)))];
       return;
     }
     this.#draft = { head: { ...open.head, ...place }, release: open.release };
@@ -142,7 +142,7 @@ export class DraftSession {
     this.#isDue = false;
     const isNew = this.#draft === undefined;
     const before = isNew ? documentBefore(this.schedule, lines.map(({ event }) => event)) : undefined;
-    if (before !== undefined) this.files ??= [scheduleDigest(toContent(before))];
+    if (before !== undefined) this.files ??= [fileDigest(toContent(before))];
     const draft = this.#draft ??= this.#newDraft();
     draft.head = {
       ...draft.head, at: Date.now(), count: Math.max(draft.head.count, lines.at(-1)?.number ?? 0), ended: false,

@@ -1,11 +1,11 @@
-import { MOST_ROWS } from '../../src/exchange/index.ts';
+import { areVariants, MOST_ROWS } from '../../src/exchange/index.ts';
 import {
   DETAIL_KEYS, inputColumns, isNumeric, SHEET_NAMES, toContent, toSnapshot,
   type Change, type InputColumn, type LoggedAction, type Revision, type Row, type ScheduleDocument, type Snapshot,
 } from '../../src/schedule/index.ts';
 
 const OPERATIONS = [
-  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'lists', 'load',
+  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'lists', 'variants', 'load',
 ] as const satisfies readonly Change['op'][];
 
 const REVISION_KEYS = ['revision', 'date', 'name', 'text'] as const satisfies readonly (keyof Revision)[];
@@ -48,7 +48,7 @@ export function isSound(document: ScheduleDocument): boolean {
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
   const signed = [...document.unattached, ...ofRows]
     .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
-  return hasTexts(details, DETAIL_KEYS) && revisions.every((each) => hasTexts(each, REVISION_KEYS))
+  return areVariants(document.variants) && hasTexts(details, DETAIL_KEYS) && revisions.every((each) => hasTexts(each, REVISION_KEYS))
     && signed.every(isText) && [lists.headings, lists.names].every(areTexts) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(

@@ -5,3 +5,4 @@ export * from './grouping-event.ts';
 export * from './look-event.ts';
 export * from './sheet-choose-event.ts';
 export * from './sight-event.ts';
+export * from './try-event.ts';

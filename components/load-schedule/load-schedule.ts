@@ -4,7 +4,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { panelView } from '../../src/report/panel-view.ts';
 import { SCHEMA, SHEET_NAMES, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type {
-  AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent,
+  AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent, TryEvent,
 } from '../events/index.ts';
 import type { FindBar } from '../find-bar/find-bar.ts';
 import type { GoToBar } from '../find-bar/go-to-bar.ts';
@@ -106,7 +106,9 @@ export class LoadScheduleElement extends ScheduleElement {
   /** Where the person was when it was opened. */
   #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
-  readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
+  readonly #drop = new DropTarget(
+    this, (files) => { void this.#openDropped(files); }, () => !this.locked && this.trial === undefined,
+  );
   readonly #work = new WorkAreas(this, () => { this.#sayMissing(); });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
@@ -137,6 +139,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
+    if (this.locked) this.tryOut();
     // What may not be changed any more is not offered any longer.
     const { active } = this.#work;
     if (active !== undefined && this.locked && (active === 'rework' || COMMANDS[active].changes)) this.#work.close();
@@ -178,7 +181,7 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   override render(): TemplateResult {
-    const { schedule } = this;
+    const { trial, shown: schedule } = this;
     const readonly = this.locked;
     const { revision } = this.holder;
     const { words } = this.spoken;
@@ -190,10 +193,10 @@ export class LoadScheduleElement extends ScheduleElement {
     const seen = this.#viewOf(schedule, panel);
     return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
-      @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
+      @elv-message=${this.#onMessage} @elv-try=${this.#onTry} @elv-busy=${this.#onBusy}>
       <div class="layout ${working ? 'alone' : panelOpen ? '' : 'folded'}">
         <div class="header ${this.unfolded ? 'unfolded' : ''}" part="header">
-          <elv-details-strip ?unfolded=${this.unfolded} .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
+          <elv-details-strip ?unfolded=${this.unfolded} .schedule=${this.schedule} .revision=${revision} ?readonly=${readonly || trial !== undefined}></elv-details-strip>
           <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
@@ -212,7 +215,7 @@ export class LoadScheduleElement extends ScheduleElement {
             @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
         <div class="notices">${this.leads ? html`<elv-first-steps ?hidden=${working} .schedule=${schedule} .revision=${revision}
-          ?demo=${this.demoSrc !== null}></elv-first-steps>` : nothing}${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
+          ?demo=${this.demoSrc !== null}></elv-first-steps>` : nothing}${this.#trialBar()}${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .panel=${panel} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled} ?led=${this.leads}>
@@ -220,7 +223,7 @@ export class LoadScheduleElement extends ScheduleElement {
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
           ?hidden=${working} ?folded=${!panelOpen} @unfold=${() => { this.#openPanel(true); }} ?readonly=${readonly} .schedule=${seen} .revision=${revision}></elv-schedule-panel>
-        ${this.#work.render({ schedule, revision, readonly, words, panel, takeoffColumns: this.takeoffColumns })}
+        ${this.#work.render({ schedule: this.schedule, trial, revision, readonly, words, panel, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions(words)}</div>
       </div>
       ${this.#drop.active ? html`<div class="drop">${this.#dropWords}</div>` : nothing}
@@ -268,6 +271,20 @@ export class LoadScheduleElement extends ScheduleElement {
       ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
   }
 
+  /** What is tried out; its part of the software is there before anything is. */
+  #trialBar(): TemplateResult | typeof nothing {
+    const { trial } = this;
+    return trial === undefined ? nothing
+      : html`<elv-trial-bar .trial=${trial} .schedule=${this.schedule} .revision=${this.holder.revision} .words=${this.spoken.words}
+      .settle=${() => { this.settle(); }}></elv-trial-bar>`;
+  }
+
+  readonly #onTry = ({ trial }: TryEvent): void => {
+    this.tryOut(trial);
+    this.#work.close();
+    void this.updateComplete.then(() => { this.#view.focusRows(); });
+  };
+
   /** What a person is told about drafts; its part of the software is there only where drafts are kept. */
   #draftNotices(): TemplateResult | typeof nothing {
     const { keeper } = this.drafts;
@@ -279,7 +296,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** Asks what becomes of rows of a file that was read into a sheet that has some. */
   #offeredRows(): TemplateResult | typeof nothing {
-    const { files, schedule } = this;
+    const { files, shown: schedule } = this;
     return files.offered === undefined || this.locked ? nothing
       : html`<elv-rows-offer .schedule=${schedule} .revision=${this.holder.revision} .words=${this.spoken.words}
       .offer=${files.offered} .take=${files.takeOffered} .cancel=${files.dismissOffer}></elv-rows-offer>`;
@@ -287,7 +304,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** The bar to look for something, whose part of the software is fetched when it is first asked for. */
   #seekBar(): TemplateResult | typeof nothing {
-    const { seeking, schedule, spoken: { words } } = this;
+    const { seeking, shown: schedule, spoken: { words } } = this;
     if (seeking === undefined) return nothing;
     // Keys that come before it is fetched are meant for it, and not for the cell that had the focus.
     if (customElements.get('elv-find-bar') === undefined) {
@@ -301,7 +318,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** What differs from the list of the office; its part of the software is there only where the page names one. */
   #officeList(): TemplateResult | typeof nothing {
-    return this.librarySource === '' || this.locked ? nothing
+    return this.librarySource === '' || this.locked || this.trial !== undefined ? nothing
       : html`<elv-office-list .address=${this.librarySource} .schedule=${this.schedule} .revision=${this.holder.revision}
       .words=${this.spoken.words}
       .take=${this.#takeLibrary} .failed=${this.libraryFailed}></elv-office-list>`;
@@ -490,6 +507,11 @@ export class LoadScheduleElement extends ScheduleElement {
       return;
     }
     if (this.locked && (command === 'loadDemo' || COMMANDS[command].changes)) return;
+    const refused = this.trial?.refuses(command);
+    if (refused !== undefined) {
+      this.say({ text: refused, tone: 'refused' });
+      return;
+    }
     if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
     else if (isWorkCommand(command)) void this.#open(command);
@@ -499,7 +521,7 @@ export class LoadScheduleElement extends ScheduleElement {
     else if (command === 'csvOut') void this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
       this.lookAt({ all: !this.schedule.look(this.sheet).all, groups: [] });
-    } else if (command === 'undo' || command === 'redo') this.schedule[command]();
+    } else if (command === 'undo' || command === 'redo') this.shown[command]();
     else this.#chooseFile(command === 'csvIn' ? this.sheet : undefined);
   }
 

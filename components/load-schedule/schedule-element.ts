@@ -10,6 +10,7 @@ import type { Unsettled } from '../grid/unsettled.ts';
 import type { Place } from '../look/index.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
+import type { Trial } from '../variants/trial.ts';
 import { changedPlace } from './changed-place.ts';
 import { DirtyMark } from './dirty-mark.ts';
 import { ElvChangeEvent, ElvErrorEvent, ElvLanguageEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
@@ -30,6 +31,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     licenseKey: { attribute: 'license-key' }, librarySrc: { attribute: 'library-src' }, demoSrc: { attribute: 'demo-src' },
     languages: {}, leads: { state: true }, storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
     takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true },
+    trial: { state: true },
   };
 
   /** Key of the grid library. */
@@ -62,6 +64,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare protected leads: boolean;
   /** What just happened. */
   declare protected message: Message | undefined;
+  /** What is tried out in the place of the schedule; nothing of it counts before it is taken over. */
+  declare protected trial: Trial | undefined;
   protected readonly holder = new ScheduleHolder(this, {
     told: (event, byPerson) => { this.#told(event, byPerson); },
     replacing: () => { this.settle(); },
@@ -71,6 +75,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     // It is read by the decimal sign with which it was typed.
     this.settle();
     this.holder.speak(words);
+    this.trial?.schedule.speak(words);
   }, (sentence) => {
     this.say({ text: sentence, tone: 'refused' });
   });
@@ -127,6 +132,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   /** @ignore Resetting a form takes back every action, which can be done again. */
   formResetCallback(): void {
+    this.tryOut();
     while (this.undo() !== undefined) { /* one action further back */ }
   }
 
@@ -169,7 +175,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
    */
   override get value(): string {
     if (this.#given.missing !== undefined) return '';
-    const typed = this.hasUpdated ? this.changesTyped() : [];
+    // What is typed where something is tried out is none of it.
+    const typed = this.hasUpdated && this.trial === undefined ? this.changesTyped() : [];
     const text = writeSchedule(this.schedule.contentAfter(typed));
     // What is typed is no action yet, after which the text could be named.
     if (typed.length === 0) this.#values.note(text, this.schedule.lastAction);
@@ -255,7 +262,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
    */
   async select(sheet: SheetName, row: number | string, key: string): Promise<boolean> {
     columnOf(sheetOf('select', sheet, this.spoken.words), key);
-    const rows = this.schedule.rows(sheet);
+    const rows = this.shown.rows(sheet);
     const found = typeof row === 'number' ? rows[row - 1] : rows.find((each) => tagOf(sheet, each) === row);
     if (found !== undefined) await this.goTo({ sheet, id: found.id, key });
     return found !== undefined;
@@ -277,6 +284,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   settle(): void {
     const left = this.hasUpdated ? this.finishTyping() : undefined;
     if (left !== undefined) this.files.keepTyped(left);
+    this.trial?.keep();
   }
 
   /** @ignore Tells the person what happened. */
@@ -389,6 +397,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Has the sheet that is shown looked at in another way. */
   protected lookAt(changed: Partial<SheetLook>): void {
     this.schedule.setLook(this.sheet, changed);
+    if (this.trial !== undefined) this.shown.setLook(this.sheet, changed);
     void this.drafts.keeper?.looked();
     this.requestUpdate();
   }
@@ -399,7 +408,36 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Shows a cell that was changed without a person pointing at it; the focus stays where it is. */
   protected abstract showChanged(place: Place): Promise<void>;
 
+  /** The schedule that a person sees. */
+  protected get shown(): LoadSchedule {
+    return this.trial?.schedule ?? this.schedule;
+  }
+
+  /** Shows what is tried out in the place of the schedule, or without a trial the schedule again. */
+  protected tryOut(trial?: Trial): void {
+    if (trial === this.trial) return;
+    this.settle();
+    this.#show(trial);
+  }
+
+  #show(trial: Trial | undefined): void {
+    this.trial?.end();
+    this.trial = trial;
+    this.jumps = new Jumps();
+    this.message = undefined;
+    this.holder.revision += 1;
+    trial?.start({
+      followed: (event) => {
+        this.holder.revision += 1;
+        this.#tell(event, true);
+        this.requestUpdate();
+      },
+      quietly: (action) => { this.holder.quietly(action); },
+    });
+  }
+
   #replaced(schedule: LoadSchedule): void {
+    if (this.trial !== undefined) this.#show(undefined);
     this.#given.exchanged();
     this.#values.forget();
     this.jumps = new Jumps();
@@ -410,24 +448,32 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   #told(event: ScheduleEvent, byPerson: boolean): void {
     const { label, cause } = event;
-    const { words } = this.spoken;
     this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
-    this.jumps.heed(event);
     if (cause === 'load') {
       this.#given.replaced();
       this.leads = false;
     }
+    // What is tried out belongs to what was replaced.
+    if (this.trial !== undefined && event.changes.some(({ op }) => op === 'load')) this.#show(undefined);
+    if (this.trial === undefined) this.#tell(event, byPerson);
+    if (this.files.refusal?.passing === true) this.files.dismiss();
+    if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
+  }
+
+  /** Tells a person of an action in what they see. */
+  #tell(event: ScheduleEvent, byPerson: boolean): void {
+    const { label, cause } = event;
+    const { words } = this.spoken;
+    this.jumps.heed(event);
     const back = cause === 'undo' ? 'redo' : 'undo';
     this.offers = event.moved === undefined || event.moved.length === 0 ? [back] : [back, 'whatChanged'];
     queueMicrotask(() => { this.offers = undefined; });
     const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
       : cause === 'redo' ? words.say('Redone: {action}', { action: label }) : label;
     this.message = { text, tone: 'info', offers: this.offers };
-    const place = cause === 'undo' || cause === 'redo' ? changedPlace(this.schedule, event.changes) : undefined;
+    const place = cause === 'undo' || cause === 'redo' ? changedPlace(this.shown, event.changes) : undefined;
     if (byPerson && place !== undefined && this.hasUpdated) void this.showChanged(place);
-    if (this.files.refusal?.passing === true) this.files.dismiss();
-    if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
   }
 
   /** What is shown now is newer than whatever was asked for before. */

@@ -4,6 +4,7 @@ import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { AskedJob } from '../rework/rework.ts';
 import type { WorkCommand } from '../schedule-toolbar/commands.ts';
+import type { Trial } from '../variants/trial.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Where each area comes from; it is fetched when it is first asked for. */
@@ -13,6 +14,8 @@ const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
+  cases: () => import('../case-area/case-area.define.ts'),
+  variants: () => import('../variants/variants.define.ts'),
   bill: () => import('../bill-table/bill-table.define.ts'),
   measure: () => import('../measured-values/measured-values.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
@@ -22,6 +25,8 @@ const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
 /** What the areas are given. */
 export interface WorkContext {
   readonly schedule: LoadSchedule;
+  /** What is tried out in its place. */
+  readonly trial: Trial | undefined;
   readonly revision: number;
   readonly readonly: boolean;
   readonly words: Words;
@@ -67,17 +72,22 @@ export class WorkAreas {
     this.#host.requestUpdate();
   }
 
-  render({ schedule, revision, readonly, words, takeoffColumns, panel }: WorkContext): TemplateResult {
+  render({ schedule, trial, revision, readonly, words, takeoffColumns, panel }: WorkContext): TemplateResult {
     const shown = (name: WorkName) => name === this.active;
+    const tried = trial?.schedule ?? schedule;
     return html`
       ${this.#opened.has('join') ? html`<elv-schedule-join class="work" ?hidden=${!shown('join')} .active=${shown('join')}
         .schedule=${schedule} .revision=${revision} .words=${words}></elv-schedule-join>` : nothing}
       ${this.#opened.has('takeoff') ? html`<elv-takeoff-reader class="work" ?hidden=${!shown('takeoff')} .active=${shown('takeoff')}
         .schedule=${schedule} .revision=${revision} .words=${words} .pageColumns=${takeoffColumns}></elv-takeoff-reader>` : nothing}
       ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}
-        .schedule=${schedule} .revision=${revision} .words=${words}></elv-share-out>` : nothing}
+        .schedule=${tried} .revision=${revision} .words=${words}></elv-share-out>` : nothing}
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
-        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
+        .schedule=${tried} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
+      ${this.#opened.has('cases') ? html`<elv-case-area class="work" ?hidden=${!shown('cases')} .active=${shown('cases')}
+        .schedule=${tried} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-case-area>` : nothing}
+      ${this.#opened.has('variants') ? html`<elv-variants class="work" ?hidden=${!shown('variants')} .active=${shown('variants')}
+        .schedule=${schedule} .trial=${trial} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-variants>` : nothing}
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
         .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
       ${this.#opened.has('measure') ? html`<elv-measured-values class="work" ?hidden=${!shown('measure')} .active=${shown('measure')}
@@ -85,6 +95,6 @@ export class WorkAreas {
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-load-table>` : nothing}
       ${this.#opened.has('rework') ? html`<elv-rework class="work" ?hidden=${!shown('rework')} .active=${shown('rework')}
-        .schedule=${schedule} .revision=${revision} .words=${words} .asked=${this.#asked}></elv-rework>` : nothing}`;
+        .schedule=${tried} .revision=${revision} .words=${words} .asked=${this.#asked}></elv-rework>` : nothing}`;
   }
 }

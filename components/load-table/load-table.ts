@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { loadTableCsv } from '../../src/report/load-table-csv.ts';
+import { withoutVariants } from '../../src/report/digest/index.ts';
 import { loadTableHtml } from '../../src/report/load-table-html.ts';
 import { buildReport, type Report } from '../../src/report/model/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
@@ -163,7 +164,7 @@ export class LoadTable extends WorkArea {
   readonly #saveHtml = (): void => {
     const name = this.#nameOf('html');
     const text = loadTableHtml(
-      this.#reportNow, { paper: this.paper, schedule: writeSchedule(this.schedule.content()) }
+      this.#reportNow, { paper: this.paper, schedule: writeSchedule(withoutVariants(this.schedule.content())) }
     );
     saveFile({ name, text }, 'text/html;charset=utf-8');
     this.saved = this.words.say('Saved as {name}. It carries the schedule: Open reads it back.', { name });

@@ -56,6 +56,10 @@ export const COMMANDS = {
     title: message('Sizing'), help: message('Counts the supplies, branches and relay modules that the job needs'),
     icon: 'sizing', keys: message('Shift+F9'), changes: false,
   },
+  cases: {
+    title: message('Cases'), help: message('What happens when it all comes together: factors by case, loadings compared, what matters'),
+    icon: 'cases', keys: message('F7'), changes: false,
+  },
   bill: {
     title: message('Bill'), help: message('Counts what is to be bought, by panel and in all, with prices where they are known'),
     icon: 'bill', keys: message('Ctrl+B'), changes: false,
@@ -68,6 +72,10 @@ export const COMMANDS = {
   measure: {
     title: message('Measured'), help: message('Enters what was measured at supplies and runs, and says what it means'),
     icon: 'measure', keys: message('Ctrl+M'), changes: true,
+  },
+  variants: {
+    title: message('Variants'), help: message('Tries something out beside the schedule, compares, and takes it over or drops it'),
+    icon: 'variants', keys: message('Shift+F6'), changes: false,
   },
   help: {
     title: message('Help'), help: message('Says what columns and words mean'), icon: 'help', keys: message('F1'),
@@ -150,7 +158,7 @@ export function isJobCommand(name: string): name is JobCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'measure', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'bill', 'measure', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -2,7 +2,7 @@ import { isInSight } from '../engine/index.ts';
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest,
+  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest, withoutVariants,
   tableJson, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
@@ -53,7 +53,7 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
 
 async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']): Promise<string> {
   const report = await reportOf(schedule, options, warn);
-  return loadTableHtml(report, { paper: options.paper, schedule: writeSchedule(schedule.content()) });
+  return loadTableHtml(report, { paper: options.paper, schedule: writeSchedule(withoutVariants(schedule.content())) });
 }
 
 async function reportOf(

@@ -5,10 +5,10 @@ export {
 } from './bill/index.ts';
 export { CAUTIONS } from './cautions.ts';
 export {
-  changesText, compareSchedules, onTrial, tryChanges, type ScheduleChanges, type RowOutcome, type StandingChange,
-  type TriedChanges,
+  changesText, compareOutcomes, compareSchedules, onTrial, OUTCOME_FIGURES, tryChanges, type OutcomeFigure,
+  type RowComparison, type ScheduleChanges, type RowOutcome, type StandingChange, type TriedChanges,
 } from './changes/index.ts';
-export { matchesDigest, scheduleDigest } from './digest/index.ts';
+export { fileDigest, matchesDigest, scheduleDigest, withoutVariants } from './digest/index.ts';
 export { editsTitle, fileText, type FileText } from './file-text.ts';
 export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';

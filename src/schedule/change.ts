@@ -1,4 +1,4 @@
-import type { Details, OfficeLists, Revision, Row, RowAcceptance, Snapshot } from './snapshot.ts';
+import type { Details, OfficeLists, Revision, Row, RowAcceptance, Snapshot, Variant } from './snapshot.ts';
 import type { CellValue, SheetName } from './schema/index.ts';
 
 /** One elementary change of a document; every action of a person is a list of these. */
@@ -32,5 +32,7 @@ export type Change =
   | { readonly op: 'revisions'; readonly revisions: readonly Revision[] }
   /** Puts what an office calls things in the place of what was known of it. */
   | { readonly op: 'lists'; readonly lists: OfficeLists | undefined }
+  /** Takes `count` variants out from place `at` on, and puts others in there. */
+  | { readonly op: 'variants'; readonly at: number; readonly count: number; readonly variants: readonly Variant[] }
   /** Replaces everything, as when a file is opened. */
   | { readonly op: 'load'; readonly snapshot: Snapshot };

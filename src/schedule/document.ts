@@ -1,6 +1,6 @@
 import type { Change } from './change.ts';
 import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
-import type { Acceptance, Details, OfficeLists, Revision, Row, Snapshot } from './snapshot.ts';
+import type { Acceptance, Details, OfficeLists, Revision, Row, Snapshot, Variant } from './snapshot.ts';
 import type { View } from './view.ts';
 
 const EMPTY: Snapshot = {
@@ -21,6 +21,7 @@ export class ScheduleDocument {
   /** How it is looked at; to look at it in another way is no change, and nothing to undo. */
   view: View | undefined;
   lists: OfficeLists | undefined;
+  variants: readonly Variant[] = [];
   readonly #order = {} as Record<SheetName, Row[]>;
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
   readonly #free = {} as Record<SheetName, number[]>;
@@ -71,8 +72,8 @@ export class ScheduleDocument {
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
     for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(copyOf);
-    const { details, unattached, revisions, unknown, view, lists } = this;
-    return { details, sheets, unattached, revisions, unknown, view, lists };
+    const { details, unattached, revisions, unknown, view, lists, variants } = this;
+    return { details, sheets, unattached, revisions, unknown, view, lists, variants };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */
@@ -121,6 +122,7 @@ export class ScheduleDocument {
         this.lists = change.lists;
         return { op: 'lists', lists: before };
       }
+      case 'variants': return this.#exchangeVariants(change);
       case 'load': {
         const before = this.snapshot();
         this.#load(change.snapshot);
@@ -145,6 +147,13 @@ export class ScheduleDocument {
     if (change.accepted.length === 0) delete row.accepted;
     else row.accepted = change.accepted;
     return { ...change, accepted: before };
+  }
+
+  #exchangeVariants({ op, at, count, variants }: Extract<Change, { op: 'variants' }>): Change {
+    const before = this.variants;
+    if (at < 0 || at + count > before.length) throw new RangeError(`There are no ${count} variants from ${at}.`);
+    this.variants = [...before.slice(0, at), ...variants, ...before.slice(at + count)];
+    return { op, at, count: variants.length, variants: before.slice(at, at + count) };
   }
 
   #existing({ sheet, id }: { readonly sheet: SheetName; readonly id: number }): Row {
@@ -207,6 +216,7 @@ export class ScheduleDocument {
     this.unknown = snapshot.unknown;
     this.view = snapshot.view;
     this.lists = snapshot.lists;
+    this.variants = snapshot.variants ?? [];
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(copyOf);
       const byId: (Row | undefined)[] =

@@ -66,6 +66,29 @@ export interface OfficeLists {
   readonly names?: Readonly<Record<string, string>>;
 }
 
+/** The sheets of a schedule that a variant is about, as they are at one time; rows and acceptances as in files. */
+export interface VariantPart {
+  readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
+  /** Acceptances of findings of their rows. */
+  readonly accepted?: readonly Acceptance[];
+}
+
+/**
+ * Another way to do it, kept beside the schedule; nothing of it counts before it is taken over. It holds the sheets
+ * that differ, and those that their formulas name. Keys that are not known are kept.
+ */
+export interface Variant {
+  /** Tells it from the others; never empty. */
+  readonly name: string;
+  readonly note?: string;
+  /** Date on which it was kept last, as ISO 8601, YYYY-MM-DD. */
+  readonly date?: string;
+  /** The sheets of the schedule as they were when it was tried out. */
+  readonly base: VariantPart;
+  /** The same sheets as they are in it. */
+  readonly tried: VariantPart;
+}
+
 /** Everything that a schedule holds, as in a file: without ids of rows, and formulas name cells by key: `=[qty]*2`. */
 export interface Content {
   readonly details: Details;
@@ -75,6 +98,7 @@ export interface Content {
   readonly revisions?: readonly Revision[];
   readonly view?: View | undefined;
   readonly lists?: OfficeLists | undefined;
+  readonly variants?: readonly Variant[] | undefined;
   /** Keys of a file that this version does not know; kept and written back. */
   readonly unknown?: Readonly<Record<string, unknown>>;
 }
@@ -91,5 +115,6 @@ export interface Snapshot {
   readonly unknown: Readonly<Record<string, unknown>>;
   readonly view?: View | undefined;
   readonly lists?: OfficeLists | undefined;
+  readonly variants?: readonly Variant[] | undefined;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
 }

@@ -4,8 +4,8 @@ import type { LoadScheduleElement } from '../../components/load-schedule/load-sc
 import { part } from './element-mount.ts';
 
 const TAGS = {
-  join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table',
-  bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
+  join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', cases: 'elv-case-area',
+  variants: 'elv-variants', bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
 } as const;
 
 /** Presses the button of a work area and waits until it is there. */

@@ -116,3 +116,22 @@ it('writes a workbook that is read like a schedule', async () => {
   expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx'))
     .toMatchObject({ code: 2, warnings: [expect.stringContaining('--output')] });
 });
+
+it('says what a variant would change, and refuses one that is not there by naming those that are', async () => {
+  const supplies = [{ rail: 'R1', rated: 10 }];
+  const file = {
+    ...JSON.parse(schedule(30, 10)) as object,
+    variants: [{ name: 'Larger', base: { sheets: { supplies } }, tried: { sheets: { supplies: [{ rail: 'R1', rated: 40 }] } } }],
+  };
+  await writeFile(join(folder, 'kept.schedule.json'), JSON.stringify(file));
+  const { code, out, warnings } = await run(runChanges, 'kept.schedule.json', '--variant', 'Larger');
+  expect([code, warnings]).toEqual([0, []]);
+  expect(out).toContain('R1: changed: Rated 10.00\u00a0A → 40.00\u00a0A');
+  // 15 A of 10 A, of 40 A.
+  expect(out).toMatch(/Loading 150\s%/);
+  expect(out).not.toContain('Variants');
+  const other = await run(runChanges, 'kept.schedule.json', '--variant', 'Smaller');
+  expect(other.code).toBe(2);
+  expect(other.warnings.join()).toContain('The schedule has no variant “Smaller”. Give one of “Larger”.');
+  expect((await run(runChanges, 'kept.schedule.json', 'new.schedule.json', '--variant', 'Larger')).code).toBe(2);
+});

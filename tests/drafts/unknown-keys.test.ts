@@ -29,6 +29,21 @@ test.each([1, 2])('a draft of the frozen file of version %i keeps what is not kn
   expect(content).toMatchObject({ revisions: [{}, { approved: true }] });
 });
 
+const PART = { sheets: { supplies: [{ rail: 'P1', rated: 10 }] } };
+
+test.each<[string, unknown, boolean]>([
+  ['a variant', [{ name: 'a', base: PART, tried: PART, by: 7 }], true],
+  ['none', undefined, true],
+  ['no list', { a: 1 }, false],
+  ['a variant without a name', [{ base: PART, tried: PART }], false],
+  ['a variant whose rows are none', [{ name: 'a', base: PART, tried: { sheets: { supplies: 'x' } } }], false],
+])('a draft is damaged where its variants could be read from no file: %s', async (_name, variants, isWhole) => {
+  const { body } = await draftOf({ details: {}, sheets: {} });
+  expect(readDraft({ base: { ...body.base, variants } as never, actions: [] }) !== undefined).toBe(isWhole);
+  const kept = { cause: 'act' as const, label: 'Kept', changes: [{ op: 'variants', at: 0, count: 0, variants: variants ?? [] }] };
+  expect(readDraft({ ...body, actions: [kept] } as never) !== undefined).toBe(isWhole);
+});
+
 const REVISION = { revision: 'A', date: '2026-01-05', name: 'N. N.', text: 'First issue' };
 
 test.each<[string, object, boolean]>([

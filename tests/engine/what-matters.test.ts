@@ -27,7 +27,7 @@ function figuresOf(content: Content, sheet: LoadedSheet, id: number, place: numb
   return { demand, most: fuse ?? limit, usable: limit };
 }
 
-/** P1 may be used for 10 A; blinds 6 × 1.5 A = 9 A, lamps 4 × 0.5 A = 2 A. In a wind alarm all blinds, half of the lamps. */
+/** P1: 10 A usable; blinds 6 × 1.5 A = 9 A, lamps 4 × 0.5 A = 2 A. In a wind alarm all blinds, half of the lamps. */
 const panel = (): Content['sheets'] => ({
   types: [
     { type: 'Blind', draw: 1500, diversity: 0.25, group: 'blinds' }, { type: 'Lamp', draw: 500, group: 'lamps' },
@@ -48,7 +48,8 @@ describe('how much each group matters', () => {
     expect(blinds).toMatchObject({ group: 'blinds', now: 1, amps: 9, limit: { kind: 'always' } });
     // (8 A − 1 A) ÷ 9 A; with all of them (9 A + 1 A) ÷ 10 A; 0.1 × 9 A ÷ 10 A.
     expect(blinds!.target).toEqual({ kind: 'factor', factor: expect.closeTo(7 / 9, 9) as number });
-    expect([blinds!.none, blinds!.all, blinds!.step]).toEqual([expect.closeTo(0.1), expect.closeTo(1), expect.closeTo(0.09)]);
+    expect([blinds!.none, blinds!.all, blinds!.step])
+      .toEqual([expect.closeTo(0.1), expect.closeTo(1), expect.closeTo(0.09)]);
     // The blinds alone are 9 A: (10 A − 9 A) ÷ 2 A, and above the target of 8 A whatever the lamps do.
     expect(lamps!.limit).toEqual({ kind: 'factor', factor: expect.closeTo(0.5, 9) as number });
     expect(lamps!.target).toEqual({ kind: 'never' });
@@ -109,7 +110,8 @@ describe('how much each group matters', () => {
         if (row === undefined || (sheet === 'runs' && row.cells.basis !== 'demand')) continue;
         const missing = schedule.figures.missing(sheet, id, sheet === 'runs' ? 'current' : 'demand');
         const before = schedule.content();
-        for (const { group, now, none, all, step, limit } of whatMatters(schedule.document, schedule.figures, sheet, id, 1)) {
+        const matters = whatMatters(schedule.document, schedule.figures, sheet, id, 1);
+        for (const { group, now, none, all, step, limit } of matters) {
           if (group === '') continue;
           const at = (factor: number) => figuresOf(withFactor(content, 'storm', group, factor), sheet, id, 1, missing);
           const loading = (factor: number) => {

@@ -22,11 +22,11 @@ export interface GroupMatter {
   readonly group: string;
   /** What the case gives it; without it each of its rows counts by its own diversity. */
   readonly factor: GroupFactor | undefined;
-  /** The factor, or where there is none the one that would come to the same; `null` where that is not known. */
+  /** The factor, or where there is none the one that comes to the same; `null` where that is not known. */
   readonly now: number | null;
   /** What it contributes [A]. */
   readonly amps: number;
-  /** By how much the loading grows when the factor grows by 0.1, or falls when it falls by that where it cannot grow. */
+  /** By how much the loading grows when the factor grows by 0.1, or where it cannot, falls when it falls by that. */
   readonly step: number | null;
   /** Loading with none of the group, and with all of it. */
   readonly none: number | null;
@@ -37,7 +37,7 @@ export interface GroupMatter {
   readonly target: FactorLimit | undefined;
 }
 
-/** What is asked of the row at one factor [A], and what may be; NaN where that is not known, or where there is no target. */
+/** What is asked of the row at one factor [A], and what may be: NaN where that is not known, or there is no target. */
 interface Point {
   readonly demand: number;
   readonly limit: number;
@@ -147,17 +147,19 @@ class CaseTrial {
   /** Looks at a group with any factor, worked out once for each. */
   with<Found>(group: string, look: (at: (share: number) => Point) => Found): Found {
     const known = new Map<number, Point>();
-    const back: Change[][] = [];
+    let back: readonly Change[] = [];
     const at = (share: number): Point => {
       let point = known.get(share);
       if (point === undefined) {
-        back.push(this.#do(setFactors(this.#document, [{ case: this.#case, group, value: share }])));
+        const inverse = this.#do(setFactors(this.#document, [{ case: this.#case, group, value: share }]));
+        // What takes the first of them back takes all back: they are of one cell.
+        if (back.length === 0) back = inverse;
         known.set(share, point = this.#point());
       }
       return point;
     };
     const found = look(at);
-    for (const changes of back.reverse()) this.#do(changes);
+    this.#do(back);
     return found;
   }
 

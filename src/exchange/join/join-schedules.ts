@@ -1,7 +1,7 @@
 import {
   findColumn, isFormula, nextTags, referencesOf, removeRows, SCHEMA, ScheduleDocument, SHEET_NAMES, toContent,
   toSnapshot, withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row,
-  type RowAcceptance, type SheetName, type Snapshot,
+  type RowAcceptance, type SheetName, type Snapshot, type Variant,
 } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 import { cellsOf, jointRows, tagKey, type JointRow, type Sides } from './joint-rows.ts';
@@ -323,7 +323,7 @@ class Joining {
   }
 
   /** What stands beside the rows. */
-  #joinOthers(): Pick<Snapshot, 'details' | 'revisions' | 'lists' | 'unknown' | 'unattached'> {
+  #joinOthers(): Pick<Snapshot, 'details' | 'revisions' | 'lists' | 'variants' | 'unknown' | 'unattached'> {
     const all = <Thing>(
       kind: JoinConflict['kind'], thingsOf: (snapshot: Snapshot, content: Content) => Iterable<readonly [string, Thing]>,
     ): Map<string, Thing> => {
@@ -341,6 +341,7 @@ class Joining {
       revisions: [...all<Revision>('revision', ({ revisions }) => named(revisions, ({ revision }) => revision)).values()],
       lists: this.#snapshots.mine!.lists === undefined && meanings.size === 0 ? undefined
         : { ...this.#snapshots.mine!.lists, ...unknownFrom(meanings) },
+      variants: [...all<Variant>('variant', ({ variants = [] }) => named(variants, ({ name }) => name)).values()],
       unknown: unknownFrom(all('other', ({ unknown }) => byPlace(unknown))),
       unattached: [...all<Acceptance>('acceptance', ({ unattached }) =>
         named(unattached, ({ sheet, tag, rule, key = '' }) => [sheet, tag, rule, key].join(' '))).values()],

@@ -10,6 +10,7 @@ const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 
   detail: message('Both changed a detail of the schedule.'), revision: message('Both wrote about a revision.'),
   acceptance: message('Both accepted the same finding, each with words of their own.'),
   list: message('Both say of a heading or a name of takeoffs what it means, each something else.'),
+  variant: message('Both have a variant of this name, each another one.'),
   other: message('Both changed a key that this version does not know.'),
 };
 

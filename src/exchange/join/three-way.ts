@@ -9,13 +9,13 @@ export interface JoinConflict {
   /** Names it in what a person decides: `supplies/L1/rated`. */
   readonly name: string;
   /**
-   * `cell`, `detail`, `revision`, `acceptance`, `list` (a heading or a name of takeoffs), `other` (a key that this
-   * version does not know): two values. `removed`: a
+   * `cell`, `detail`, `revision`, `acceptance`, `list` (a heading or a name of takeoffs), `variant`, `other` (a key
+   * that this version does not know): two values. `removed`: a
    * row that one side changed, or reads, and the other removed. `parts`: device rows that were one row, such as shared
    * out ones, whose quantities both changed: those of one side count together, and the values are its rows. `tag`: a
    * row of theirs with a tag that another row of mine has.
    */
-  readonly kind: 'cell' | 'removed' | 'parts' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'list' | 'other';
+  readonly kind: 'cell' | 'removed' | 'parts' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'list' | 'variant' | 'other';
   /** Sheet, tag and key where it is about those; empty else. */
   readonly sheet: string;
   readonly tag: string;

@@ -13,6 +13,10 @@ const TYPED_NUMBER = String.raw`^\s*(=|[+\-−]?\s*[.,]?\d)`;
 const KEYS: JsonSchema = { type: 'array', items: { type: 'string' } };
 const bySheet = (schema: JsonSchema): JsonSchema => ({ type: 'object', additionalProperties: schema });
 
+const SHEETS = object(SHEET_NAMES.map((name) => [name, { type: 'array', items: { $ref: `#/$defs/${name}` } }]));
+const ACCEPTED: JsonSchema = { type: 'array', items: { $ref: '#/$defs/acceptance' } };
+const VARIANT_PART = { required: ['sheets'], ...object([['sheets', SHEETS], ['accepted', ACCEPTED]]) };
+
 /** Texts by name. */
 const NAMED_TEXTS: JsonSchema = { type: 'object', additionalProperties: { type: 'string' } };
 
@@ -33,8 +37,8 @@ export function jsonSchema(): JsonSchema {
       format: { const: FORMAT },
       version: { const: VERSION },
       details: object(DETAIL_KEYS.map((key) => [key, { type: ['string', 'number', 'null'] }])),
-      sheets: object(SHEET_NAMES.map((name) => [name, { type: 'array', items: { $ref: `#/$defs/${name}` } }])),
-      accepted: { type: 'array', items: { $ref: '#/$defs/acceptance' } },
+      sheets: SHEETS,
+      accepted: ACCEPTED,
       revisions: { type: 'array', items: { $ref: '#/$defs/revision' } },
       view: {
         description: 'How the schedule is looked at.',
@@ -61,6 +65,10 @@ export function jsonSchema(): JsonSchema {
             description: 'Names that count nothing, each with leave-out; those of device types are their aliases.',
           }],
         ]),
+      },
+      variants: {
+        description: 'Other ways to do it, kept beside the schedule; nothing of them counts before it is taken over.',
+        type: 'array', items: { $ref: '#/$defs/variant' },
       },
     },
     $defs: {
@@ -89,6 +97,17 @@ export function jsonSchema(): JsonSchema {
         ...object([
           ['revision', { type: ['string', 'number'] }],
           ...['date', 'name', 'text'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
+        ]),
+      },
+      variant: {
+        description: 'The sheets that differ, and those that their formulas name: both parts state the same ones.',
+        required: ['name', 'base', 'tried'],
+        ...object([
+          ['name', { type: 'string', minLength: 1, description: 'Tells it from the other variants.' }],
+          ['note', { type: 'string' }],
+          ['date', { type: 'string', description: 'Date on which it was kept last, YYYY-MM-DD.' }],
+          ['base', { description: 'The sheets as they were when it was tried out.', ...VARIANT_PART }],
+          ['tried', { description: 'The same sheets as they are in it.', ...VARIANT_PART }],
         ]),
       },
     },

@@ -11,6 +11,7 @@ import { readDetails } from './read-details.ts';
 import { readLists } from './read-lists.ts';
 import { readRevisions } from './read-revisions.ts';
 import { placedInRow, readSheets } from './read-sheets.ts';
+import { readVariants } from './read-variants.ts';
 import { Reading } from './reading.ts';
 import { readView } from './read-view.ts';
 import { isHarmful } from './unknown-keys.ts';
@@ -25,7 +26,7 @@ export interface ReadSchedule {
   readonly notes: readonly string[];
 }
 
-const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions', 'view', 'lists']);
+const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions', 'view', 'lists', 'variants']);
 
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
@@ -106,6 +107,7 @@ function readContent(raw: RawObject, reading: Reading): Content {
     revisions: readRevisions(raw.revisions, reading),
     view: readView(raw.view, reading),
     lists: readLists(raw.lists, reading),
+    variants: readVariants(raw.variants, reading),
     unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
   };
 }

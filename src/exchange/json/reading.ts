@@ -46,6 +46,19 @@ export class Reading {
     this.list.add('wrong-kind', path, sentence, { received, expected });
   }
 
+  /** Takes what was gathered of a part of the file, which stands at `path` and is called `name`. */
+  take({ list, kept, hints }: Reading, path: string, name: string): void {
+    const placed = (sentence: string) => this.words.say('{name}: {sentence}', { name, sentence });
+    for (const { code, path: within, message, received, expected } of list.problems) {
+      this.list.add(code, path + within, placed(message), {
+        ...(received === undefined ? {} : { received }), ...(expected === undefined ? {} : { expected }),
+      });
+    }
+    this.list.total += list.total - list.problems.length;
+    for (const sentence of kept) this.kept.add(placed(sentence));
+    this.hints.push(...hints.map(placed));
+  }
+
   get notes(): string[] {
     return [...firstHints(this.hints, this.words), ...this.kept];
   }

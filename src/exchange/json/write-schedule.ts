@@ -1,5 +1,5 @@
 import {
-  DETAIL_KEYS, inputColumns, SHEET_NAMES, type Cells, type Content, type SheetName, type View,
+  DETAIL_KEYS, inputColumns, SCHEMA, SHEET_NAMES, type Cells, type Content, type SheetName, type VariantPart, type View,
 } from '../../schedule/index.ts';
 import { FORMAT } from './format.ts';
 import { VERSION } from './migrations.ts';
@@ -23,6 +23,8 @@ export function writeSchedule(content: Content, options: { readonly pretty?: boo
     ...filled('revisions', content.revisions),
     ...viewOf(content.view),
     ...(content.lists === undefined ? {} : { lists: content.lists }),
+    ...filled('variants', content.variants?.map(({ base, tried, ...about }) =>
+      ({ ...about, base: partOf(base), tried: partOf(tried) }))),
     ...unknown.file,
   };
   return options.pretty === true ? `${pretty(file, '')}\n` : JSON.stringify(file);
@@ -39,6 +41,13 @@ function viewOf(view: View | undefined): Record<string, unknown> {
   const bySheet = Object.entries({ hidden, frozen, wide }).filter(([, sheets = {}]) => Object.keys(sheets).length > 0);
   const written = { ...filled('rare', rare), ...Object.fromEntries(bySheet), ...others };
   return Object.keys(written).length === 0 ? {} : { view: written };
+}
+
+/** What a variant holds of sheets. */
+function partOf({ sheets, accepted, ...others }: VariantPart): Record<string, unknown> {
+  const rows = Object.entries(sheets).map(([sheet, cells]) =>
+    [sheet, sheet in SCHEMA ? rowsOf(sheet as SheetName, cells) : cells]);
+  return { sheets: Object.fromEntries(rows), ...filled('accepted', accepted), ...others };
 }
 
 function rowsOf(sheet: SheetName, rows: readonly Cells[]): Cells[] {

@@ -1,12 +1,12 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   computedColumns, DETAIL_KEYS, inputColumns, isFormula, nameOf, SHEET_NAMES, withOtherIds,
-  type CellValue, type DetailKey, type Revision, type Row, type SheetName,
+  type CellValue, type DetailKey, type Revision, type Row, type SheetName, type Variant,
 } from '../../schedule/index.ts';
 import {
   compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
 } from '../../schedule/compare/index.ts';
-import { scheduleDigest } from '../digest/index.ts';
+import { fileDigest } from '../digest/index.ts';
 import { tellsMore } from '../model/sheet-section.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
@@ -56,6 +56,7 @@ export interface ScheduleChanges {
   readonly findings: readonly FindingChange[];
   readonly accepted: readonly AcceptanceChange[];
   readonly revisions: readonly ListChange<Revision>[];
+  readonly variants: readonly ListChange<Variant>[];
   /** Keys beside those of rows that this version does not know. */
   readonly unknown: readonly UnknownChange[];
 }
@@ -72,7 +73,7 @@ export function compareSchedules(
   const formulas = new SameFormulas(matched);
   const [old, present] = [before.content(), after.content()];
   return {
-    isSame: scheduleDigest(old) === scheduleDigest(present),
+    isSame: fileDigest(old) === fileDigest(present),
     details: DETAIL_KEYS.flatMap((key) => {
       const [was, is] = [old.details[key] ?? null, present.details[key] ?? null];
       return was === is ? [] : [{ key, before: was, after: is }];
@@ -82,6 +83,7 @@ export function compareSchedules(
     findings: compareFindings(before, after, matched),
     accepted: compareAcceptances(before, after, matched),
     revisions: compareLists(old.revisions ?? [], present.revisions ?? [], ({ revision }) => revision),
+    variants: compareLists(old.variants ?? [], present.variants ?? [], ({ name }) => name),
     unknown: compareUnknown(old, present),
   };
 }

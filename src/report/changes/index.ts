@@ -1,5 +1,6 @@
 export { changesSection } from './changes-section.ts';
 export { changesText } from './changes-text.ts';
+export { compareOutcomes, OUTCOME_FIGURES, type OutcomeFigure, type RowComparison } from './compare-outcomes.ts';
 export {
   compareSchedules, type FigureChange, type RowChange, type ScheduleChanges, type ValueChange,
 } from './compare-schedules.ts';

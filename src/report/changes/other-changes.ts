@@ -1,5 +1,5 @@
 import { STATE_WORDS } from '../../findings/index.ts';
-import { SCHEMA } from '../../schedule/index.ts';
+import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
 import { message, type Words } from '../../words/index.ts';
 import type { AcceptanceChange } from './compare-acceptances.ts';
 import type { FindingChange } from './compare-findings.ts';
@@ -18,8 +18,10 @@ const ACCEPTANCE_WORDS: Readonly<Record<AcceptanceChange['kind'], string>> = {
 };
 const ENTRY_WORDS = { added: message('added'), removed: message('removed'), changed: message('changed') } as const;
 
-/** What changed beside details, rows and figures: findings, acceptances, revisions, keys that are not known. */
-export function otherChanges({ findings, accepted, revisions, unknown }: ScheduleChanges, words: Words): ChangeTable[] {
+/** What changed beside details, rows and figures: findings, acceptances, revisions, variants, unknown keys. */
+export function otherChanges(
+  { findings, accepted, revisions, variants, unknown }: ScheduleChanges, words: Words,
+): ChangeTable[] {
   const place = [words.say('Sheet'), words.say('Tag')];
   const became = words.say('What became of it');
   return [
@@ -48,6 +50,14 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
       rows: revisions.map(({ kind, before, after }) => {
         const { revision, date, name, text } = (after ?? before)!;
         return [words.say(ENTRY_WORDS[kind]), revision, words.date(date), name, text];
+      }),
+    },
+    {
+      title: words.say('Variants'), columns: [became, words.say('Variant'), words.say('Note'), words.say('Sheets')],
+      rows: variants.map(({ kind, before, after }) => {
+        const { name, note = '', tried: { sheets } } = (after ?? before)!;
+        const stated = SHEET_NAMES.filter((sheet) => sheets[sheet] !== undefined);
+        return [words.say(ENTRY_WORDS[kind]), name, note, stated.map((sheet) => words.text(SCHEMA[sheet].title)).join(', ')];
       }),
     },
     {

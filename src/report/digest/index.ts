@@ -1,2 +1,2 @@
-export { matchesDigest, scheduleDigest } from './schedule-digest.ts';
+export { fileDigest, matchesDigest, scheduleDigest, withoutVariants } from './schedule-digest.ts';
 export { sha256 } from './sha-256.ts';

@@ -2,6 +2,7 @@ import { writeSchedule } from '../../exchange/index.ts';
 import { isInSight } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
+import { withoutVariants } from '../digest/index.ts';
 import type { Report } from '../model/index.ts';
 import { CellStyles } from './cell-styles.ts';
 import { LiveFormulas } from './live-formulas.ts';
@@ -37,7 +38,7 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
     }),
     ...sections.map((section) => sectionSheet(section, styles)),
     ...formulas.cases.worksheets(styles),
-    embeddedSheet(writeSchedule(schedule.content()), styles),
+    embeddedSheet(writeSchedule(withoutVariants(schedule.content())), styles),
   ];
   const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => (
     { name: `${sheet}.${key}`, range: formulas.range(sheet, key)! }

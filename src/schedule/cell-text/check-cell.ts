@@ -112,7 +112,10 @@ function mismatch(column: InputColumn, found: string, words: Words): string {
     { found, allowed: allowedText(column, words) });
 }
 
-/** A share above 1 is often a percentage without its sign or, for diversity and factors, the reciprocal that some texts print. */
+/**
+ * A share above 1 is often a percentage without its sign or, for diversity and factors, the reciprocal that some texts
+ * print.
+ */
 function aboveOne(column: InputColumn, value: number, found: string, words: Words): string {
   const range = rangeText(column, words);
   if (found.includes('%')) {

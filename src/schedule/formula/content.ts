@@ -46,8 +46,10 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): {
     }
   }
   const unattached = attachAcceptances(content.accepted ?? [], sheets, rows);
-  const { details, revisions = [], unknown = {}, view, lists } = content;
-  return { snapshot: { details: { ...details }, unattached, revisions, unknown, view, lists, sheets }, problems };
+  const { details, revisions = [], unknown = {}, view, lists, variants } = content;
+  return {
+    snapshot: { details: { ...details }, unattached, revisions, unknown, view, lists, variants, sheets }, problems,
+  };
 }
 
 /** What a file of this document holds: input cells by row, formulas by key. */
@@ -61,6 +63,7 @@ export function toContent(document: ScheduleDocument): Content {
       return written;
     });
   }
-  const { details, revisions, unknown, view, lists } = document;
-  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown, view, lists };
+  const { details, revisions, unknown, view, lists, variants } = document;
+  const accepted = acceptancesOf(document, rows);
+  return { details: { ...details }, sheets, accepted, revisions, unknown, view, lists, variants };
 }

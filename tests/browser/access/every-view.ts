@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import { CommandEvent } from '../../../components/events/index.ts';
-import { SHEET_NAMES } from '../../../src/schedule/index.ts';
+import { insertRows, setCells, setFactors, SHEET_NAMES } from '../../../src/schedule/index.ts';
 import { openSheet, part, textOf } from '../element-mount.ts';
 import { openWork } from '../work-support.ts';
 
@@ -17,6 +17,24 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['the takeoff', (element) => openWork(element, 'takeoff')],
   ['sharing out', (element) => openWork(element, 'shareOut')],
   ['sizing', (element) => openWork(element, 'sizing')],
+  ...(['compare', 'factors', 'matters'] as const).map((view): [string, (element: LoadScheduleElement) => Promise<void>] => [
+    `the cases, ${view}`, async (element) => {
+      const { document } = element.schedule;
+      const [type] = element.schedule.rows('types');
+      element.schedule.act('', [
+        ...type === undefined ? [] : setCells(document, [{ sheet: 'types', id: type.id, key: 'group', value: 'lamps' }]),
+        ...insertRows(document, 'cases', 0, [{ case: 'evening' }, { case: 'wind alarm' }]),
+        ...setFactors(document, [{ case: 'wind alarm', group: 'lamps', value: 1 }]),
+      ]);
+      await openWork(element, 'cases');
+      part(element, `[data-view=${view}]`)!.click();
+      const shown = { compare: '.loadings .cell', factors: '.matrix input', matters: '.groups' }[view];
+      await expect.poll(() => part(element, shown)).not.toBeNull();
+      part(element, '.loadings .cell')?.click();
+      await element.updateComplete;
+    },
+  ]),
+  ['variants', (element) => openWork(element, 'variants')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
   ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [

@@ -177,7 +177,7 @@ describe('what is on the screen is said through the words of the element', () =>
     expect(untranslated(element).filter((each) => !/because|somebody/.test(each))).toEqual([]);
   });
 
-  test.each(['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'measure', 'loadTable'] as const)('the work area %s', async (name) => {
+  test.each(['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'bill', 'measure', 'loadTable'] as const)('the work area %s', async (name) => {
     const element = await mountPseudo(demoContent());
     await openWork(element, name);
     // What takes its time to be worked out is there as well.
