@@ -144,7 +144,8 @@ function figureChanges(
     const values = columns.flatMap((column) => {
       const { key } = column;
       // What a marked case gives is told where it is another figure than the one that is told anyway.
-      if (!tellsMore(before, sheet, pair.before.id, column) && !tellsMore(after, sheet, pair.after.id, column)) return [];
+      const isTold = [[before, pair.before], [after, pair.after]] as const;
+      if (!isTold.some(([schedule, { id }]) => tellsMore(schedule, sheet, id, column))) return [];
       const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
       return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
     });

@@ -149,7 +149,8 @@ function table(
 
 /** A figure as device rows add up to it, by their own diversity, which cases may go beyond. */
 function byOwnDiversity(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): CellValue {
-  return (schedule.cases.cases.length === 0 ? null : schedule.inCase(sheet, id, key, -1)) ?? schedule.value(sheet, id, key);
+  const own = schedule.cases.cases.length === 0 ? null : schedule.inCase(sheet, id, key, -1);
+  return own ?? schedule.value(sheet, id, key);
 }
 
 const figureText = (schedule: LoadSchedule, column: Column, value: number) =>
