@@ -2,7 +2,7 @@ import { findColumn, type Reference, type ScheduleDocument, type SheetName } fro
 import { keysBetween, span } from './named-ranges.ts';
 import type { Calculation } from './calculation.ts';
 import {
-  columnsGivenBy, dependentsOf, ruleOf, SOLUTIONS, totalOf, type Argument, type PreparedSolution,
+  columnsGivenBy, dependentsOf, isShare, ruleOf, SOLUTIONS, totalOf, type Argument, type PreparedSolution,
 } from './schema-rules.ts';
 
 /** A cell of a schedule. */
@@ -213,12 +213,22 @@ class CellWalk {
         if (needed === undefined || (row.cells[needed] ?? null) !== null) yield* this.#argument(arg, sheet, id);
       }
     } else if (total !== undefined) {
-      for (const { from, by, sum, times } of total.of) {
+      for (const part of total.of) {
+        const { from, by, sum, times } = part;
+        const members = this.#membersOf(from, by, id);
         for (const key of [sum, times].filter((each) => each !== undefined)) {
-          for (const member of this.#membersOf(from, by, id)) yield* this.#cell(from, key, member);
+          for (const member of members) yield* this.#cell(from, key, member);
         }
+        if (isShare(part)) yield* this.#factorsOf(from, members);
       }
-    } else if (column.role === 'computed' && column.solved !== undefined) yield* this.#solution(sheet, key, id);
+    } else if (column.role === 'computed') {
+      const { solved, caseTotal, inMarkedCase } = column;
+      if (solved !== undefined) yield* this.#solution(sheet, key, id);
+      if (inMarkedCase !== undefined) yield* this.#cell(sheet, inMarkedCase.of, id);
+      for (const { id: of } of caseTotal === undefined ? [] : this.#document.rows(caseTotal.from)) {
+        yield* this.#cell(caseTotal!.from, caseTotal!.sum, of);
+      }
+    }
   }
 
   * #solution(sheet: SheetName, key: string, id: number): Iterable<number> {
@@ -228,13 +238,26 @@ class CellWalk {
     if (own >= 0) yield* this.#solved(solution, own);
   }
 
-  * #solved({ sheet, from, by, of, each, whole }: PreparedSolution, id: number): Iterable<number> {
+  * #solved({ sheet, from, by, of, each, whole, diversity }: PreparedSolution, id: number): Iterable<number> {
     for (const arg of of) yield* this.#argument(arg, sheet, id);
-    for (const member of this.#membersOf(from, by, id)) {
+    const members = this.#membersOf(from, by, id);
+    for (const member of members) {
       for (const arg of each) yield* this.#argument(arg, from, member);
     }
+    if (diversity !== undefined) yield* this.#factorsOf(from, members);
     for (const key of whole?.of ?? []) {
       for (const row of this.#document.rows(whole!.sheet)) yield* this.#cell(whole!.sheet, key, row.id);
+    }
+  }
+
+  /** The factors that cases give the groups of some rows. */
+  * #factorsOf(sheet: SheetName, ids: readonly number[]): Iterable<number> {
+    if (!this.#firsts.has('factors.factor')) return;
+    const types = this.#calculation.columns[sheet].targets.get('type');
+    const groups = new Set(ids.map((id) =>
+      this.#document.row(sheet, id)?.cells.group ?? this.#document.row('types', types?.[id] ?? -1)?.cells.group ?? null));
+    for (const { id, cells } of this.#document.rows('factors')) {
+      if (typeof cells.group === 'string' && groups.has(cells.group)) yield* this.#cell('factors', 'factor', id);
     }
   }
 

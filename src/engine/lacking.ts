@@ -1,5 +1,5 @@
 import { columnOf, SCHEMA, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import { argument, ruleOf, type Argument } from './schema-rules.ts';
+import { argument, isShare, ruleOf, type Argument } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
 /** A cell of any row. */
@@ -23,7 +23,8 @@ export function lackingBehind(document: ScheduleDocument, book: Workbook, place:
       seen.add(name);
       const column = columnOf(sheet, key);
       const isWhole = column.kind === 'reference' ? book.target(sheet, id, key) >= 0
-        : book.value(sheet, id, key) !== null && !book.isPartial(sheet, id, key);
+        : book.value(sheet, id, key) !== null && !book.isPartial(sheet, id, key)
+          && !(sheet === 'factors' && book.cases.isFactorUnsure(id));
       if (isWhole) return undefined;
       if (column.role === 'input') {
         const isEmpty = (document.row(sheet, id)?.cells[key] ?? null) === null;
@@ -48,16 +49,28 @@ export function lackingBehind(document: ScheduleDocument, book: Workbook, place:
     const column = columnOf(sheet, key);
     yield* args(ruleOf(sheet, key)?.args ?? [], sheet, id);
     const total = column.role === 'computed' ? column.total : undefined;
-    for (const { from, by, sum, times } of total?.of ?? []) {
+    for (const part of total?.of ?? []) {
+      const { from, by, sum, times } = part;
       for (const member of book.members(from, by, id)) {
         for (const each of [sum, times]) if (each !== undefined) yield [from, member, each];
+        if (isShare(part)) yield* factorsOf(from, member);
       }
     }
-    for (const { gives, of, from, by, each } of SCHEMA[sheet].solutions ?? []) {
+    for (const { gives, of, from, by, each, diversity } of SCHEMA[sheet].solutions ?? []) {
       if (!gives.includes(key)) continue;
       yield* args(of.map((path) => argument(sheet, path)), sheet, id);
       const ofEach = each.map((path) => argument(from, path));
-      for (const member of book.members(from, by, id)) yield* args(ofEach, from, member);
+      for (const member of book.members(from, by, id)) {
+        yield* args(ofEach, from, member);
+        if (diversity !== undefined) yield* factorsOf(from, member);
+      }
     }
+  }
+
+  /** The factors that cases give the group of a row. */
+  function factorsOf(sheet: SheetName, id: number): CellPlace[] {
+    const group = book.value(sheet, id, 'group');
+    return group === null ? [] : document.rows('factors').filter(({ cells }) => cells.group === group)
+      .map((row) => ['factors', row.id, 'factor']);
   }
 }

@@ -64,9 +64,9 @@ function applyTotal(
     || of.some((part) => columnsOf(part).some((read) => touched.concerns(part.from, read))
       || (isInCases && touched.concerns(part.from, 'group')));
   if (!isDue) return;
-  const { document, columns, cases } = calculation;
-  const changed = isInCases && cases.cases.length > 0
-    ? totalInCases(total, calculation) : regroup(total, document, columns);
+  const { document, columns } = calculation;
+  const changed = isInCases && calculation.cases.cases.length > 0 ? totalInCases(total, calculation, touched)
+    : regroup(total, document, columns);
   touched?.column(sheet, changed, key);
 }
 
@@ -85,7 +85,7 @@ function applyRule(
   const rows = document.byId(sheet);
   const isInput = findColumn(sheet, key)!.role === 'input';
   const ids = isInput ? due.filter((id) => (rows[id]?.cells[key] ?? null) === null) : due;
-  const differing = isInCases && cases.cases.length > 0 ? ruleInCases(prepared, calculation, ids)
+  const differing = isInCases && cases.cases.length > 0 ? ruleInCases(prepared, calculation, ids, touched)
     : follow(rule, ids, rows, args.map((arg) =>
       valuesOf(arg, sheet, ids, document, columns, rule.takesUnknown === true)), numbers);
   touched?.column(sheet, differing, key);

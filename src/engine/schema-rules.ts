@@ -175,10 +175,6 @@ const WITH_FACTORS: readonly ColumnName[] = [
 ];
 for (const column of WITH_FACTORS) addDependent({ sheet: 'factors', key: 'factor' }, column);
 
-/** Whether factors of cases come in where a column is worked out. */
-export const isWithFactors = (sheet: SheetName, key: string): boolean =>
-  WITH_FACTORS.some((each) => each.sheet === sheet && each.key === key);
-
 /** How the figure of a column stands in cases. */
 export function inCasesOf(sheet: SheetName, key: string): InCases | undefined {
   const column = findColumn(sheet, key);
@@ -191,7 +187,7 @@ export function worstOf(sheet: SheetName, key: string): string | undefined {
 }
 
 /** Whether a part of a total adds up what groups share. */
-function isShare({ from, sum }: TotalPart): boolean {
+export function isShare({ from, sum }: TotalPart): boolean {
   return sum !== undefined && typeof inCasesOf(from, sum) === 'object';
 }
 

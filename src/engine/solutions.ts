@@ -22,6 +22,10 @@ export interface ChangedFigure {
 /** What the last solution of a row was worked out from, and what it came to. */
 interface Kept {
   readonly inputs: readonly CellValue[];
+  /** By the diversity of rows, and in each case where it hangs on that. */
+  readonly solutions: readonly Solved[];
+  /** How far each case covers it. */
+  readonly covers: readonly number[];
   readonly outcome: string | undefined;
 }
 
@@ -101,46 +105,65 @@ export class Solutions {
       const own = solution.heed?.(read) ?? read;
       const naming = members.get(id) ?? [];
       const each = naming.map((member) => readEach.map((reader) => reader(member)));
-      const isPartial = isPartialOwn(id) || naming.some(isPartialEach);
-      const inCases = this.#eachInCases(solution, own, naming, each);
-      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat(), ...inCases.flat(2)];
-      if (same(memory.kept[id]?.inputs, inputs)) continue;
-      const solutions = [each, ...inCases].map((lines) => solution.solve(own, lines, whole.lines));
-      const solved = solutions.length === 1 && this.#cases.cases.length === 0 ? solutions[0]!
-        : this.#worst(solution, id, naming, solutions, whole.lines, changed);
-      memory.kept[id] = { inputs, outcome: solved.outcome };
+      const shares = this.#sharesInCases(solution, own, naming, each);
+      const isUnsure = shares.length > 0 && naming.some((member) => this.#cases.isUnsure('devices', member));
+      const isPartial = isUnsure || isPartialOwn(id) || naming.some(isPartialEach);
+      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat(), ...shares.flat()];
+      const covers = this.#covers(solution, naming);
+      const before = memory.kept[id];
+      const isSolved = same(before?.inputs, inputs);
+      if (isSolved && same(before!.covers, covers)) continue;
+      const solutions = isSolved ? before!.solutions : this.#solve(solution, own, each, shares, whole.lines);
+      const solved = covers.length === 0 ? solutions[0]!
+        : this.#worst(solution, id, naming, solutions, covers, whole.lines, changed);
+      memory.kept[id] = { inputs, solutions, covers, outcome: solved.outcome };
       this.#take(solution, id, naming, solved, isPartial, changed);
     }
     return changed;
   }
 
   /**
-   * What is read of the rows that name a row in each case, the factors of their groups in the place of their diversity;
-   * nothing where what is solved does not hang on it.
+   * What takes the place of the diversity of each row that names a row, in each case; nothing where what is solved does
+   * not hang on it.
    */
-  #eachInCases(
+  #sharesInCases(
     { diversity, each: args }: PreparedSolution, own: readonly CellValue[], naming: readonly number[],
     each: readonly CellValue[][],
-  ): CellValue[][][] {
+  ): CellValue[][] {
     if (diversity === undefined || this.#cases.cases.length === 0 || !diversity.matters(own, each)) return [];
     const place = args.findIndex(({ path }) => path === diversity.key);
     const groupOf = this.#cases.groupOf('devices');
-    return this.#cases.cases.map((_case, at) => each.map((cells, member) => {
-      const factor = this.#cases.factor(at, groupOf[naming[member]!]!);
-      if (factor === undefined) return cells;
-      const [share, own] = [Number.isNaN(factor.share) ? null : factor.share, cells[place] as number | null];
-      const shared = !factor.ofDemand || share === null ? share : own === null ? null : own * share;
-      return cells.map((cell, at) => at === place ? shared : cell);
+    return this.#cases.cases.map((_case, at) => naming.map((id, member) => {
+      const [factor, left] = [this.#cases.factor(at, groupOf[id]!), each[member]![place] as number | null];
+      if (factor === undefined) return left;
+      if (Number.isNaN(factor.share) || (factor.ofDemand && left === null)) return null;
+      return factor.ofDemand ? left! * factor.share : factor.share;
     }));
+  }
+
+  /** Solves it by the diversity of rows, and for each case; cases with the same shares are solved once. */
+  #solve(
+    { diversity, each: args, solve }: PreparedSolution, own: readonly CellValue[], each: CellValue[][],
+    shares: readonly CellValue[][], whole: CellValue[][],
+  ): Solved[] {
+    const place = args.findIndex(({ path }) => path === diversity?.key);
+    const known = new Map<string, Solved>();
+    const solved = (each: CellValue[][]): Solved => {
+      const name = shares.length === 0 ? '' : each.map((cells) => cells[place]).join(' ');
+      const result = known.get(name) ?? solve(own, each, whole);
+      known.set(name, result);
+      return result;
+    };
+    return [solved(each), ...shares.map((inCase) => solved(each.map((cells, member) =>
+      cells.map((cell, at) => at === place ? inCase[member]! : cell))))];
   }
 
   /** Keeps what a solution came to in each case, and tells the worst of those that count. */
   #worst(
     { sheet, from, gives, givesEach, diversity }: PreparedSolution, id: number, naming: readonly number[],
-    solutions: readonly Solved[], whole: readonly CellValue[][], changed: ChangedFigure[],
+    solutions: readonly Solved[], covers: readonly number[], whole: readonly CellValue[][], changed: ChangedFigure[],
   ): Solved {
-    const count = this.#cases.cases.length;
-    const covers = this.#covers(naming);
+    const count = covers.length;
     const solvedIn = (at: number) => solutions[at] ?? solutions[0]!;
     const countsOwn = covers.some((cover) => cover !== COVER.all);
     const counting = [...Array(count + 1).keys()].filter((at) => at > 0 || countsOwn).map(solvedIn);
@@ -175,8 +198,9 @@ export class Solutions {
     };
   }
 
-  /** How far each case has factors for the groups of some device rows. */
-  #covers(ids: readonly number[]): number[] {
+  /** How far each case has factors for the groups of device rows that name a row; none for what knows no diversity. */
+  #covers({ diversity }: PreparedSolution, ids: readonly number[]): number[] {
+    if (diversity === undefined) return [];
     const groupOf = this.#cases.groupOf('devices');
     return this.#cases.cases.map((_case, at) => ids.reduce((cover: number, id) =>
       coverOf(cover, this.#cases.factor(at, groupOf[id]!) === undefined ? COVER.some : COVER.all), COVER.nothing));
@@ -196,13 +220,14 @@ export class Solutions {
    * them.
    */
   #concerned(
-    { sheet, from, by, of, each, gives }: PreparedSolution, touched: Touched, before: Int32Array,
+    { sheet, from, by, of, each, gives, diversity }: PreparedSolution, touched: Touched, before: Int32Array,
   ): Set<number> {
     const targets = this.#columns[from].targets.get(by)!;
     // Its own cell stands for a row that came or went, of which the solution may read nothing else.
     const own = [{ path: gives[0]!, sheet, key: gives[0]! }, ...of];
     const concerned = new Set(rowsReading(sheet, own, touched, this.#document, this.#columns));
-    const read = [...each, { path: by, sheet: from, key: by }];
+    const beside = diversity === undefined ? [by] : [by, 'group'];
+    const read = [...each, ...beside.map((key) => ({ path: key, sheet: from, key }))];
     for (const id of rowsReading(from, read, touched, this.#document, this.#columns)) {
       for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);
     }
@@ -262,6 +287,7 @@ export class Solutions {
       if ((targets[id] ?? -1) >= 0) continue;
       for (const key of givesEach) {
         const differs = this.#set(from, id, key, null);
+        this.#columns[from].inCases.get(key)?.forget(id);
         if (this.#columns[from].setPartial(key, id, 0) || differs) changed.push({ sheet: from, id, key });
       }
     }

@@ -1,5 +1,6 @@
 import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
-import type { PreparedTotal } from './schema-rules.ts';
+import type { CaseTable, GroupedSheet } from './cases/case-table.ts';
+import { inCasesOf, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 
 /**
@@ -22,11 +23,12 @@ export function regroup(
 
 /**
  * What a total comes to, and how many rows it lacks, by row id.
- * @param isPlain figures that are worked out in cases count as they are by the diversity of rows alone.
+ * @param cases where it is asked for what stands beside them: figures that are worked out in cases count as they are by
+ * the diversity of rows alone, and rows of which it is not known how far they are on in a case lack it.
  */
 export function gathered(
   { sheet, of, greatest }: PreparedTotal, document: ScheduleDocument,
-  columns: Readonly<Record<SheetName, SheetColumns>>, isPlain = false,
+  columns: Readonly<Record<SheetName, SheetColumns>>, cases?: CaseTable,
 ): { sums: Float64Array; lacking: Int32Array } {
   const size = document.capacity(sheet);
   const sums = new Float64Array(size);
@@ -40,7 +42,9 @@ export function gathered(
     const unsure = addUp(sums, document.capacity(from), greatest === true, {
       isLeftOut: only && ((id) => ((rows[id]?.cells[only.key] ?? null) !== null) !== only.filled),
       targets: named, values: sum === undefined ? undefined : numbers.get(sum)!,
-      plain: isPlain && sum !== undefined ? inCases.get(sum)?.values[0] : undefined,
+      plain: cases === undefined || sum === undefined ? undefined : inCases.get(sum)?.values[0],
+      isUnsure: cases === undefined || sum === undefined || typeof inCasesOf(from, sum) !== 'object' ? undefined
+        : (id) => cases.isUnsure(from as GroupedSheet, id),
       factors: times === undefined ? undefined : numbers.get(times)!,
       partial: sum === undefined ? undefined : partial.get(sum),
     });
@@ -62,12 +66,13 @@ interface Part {
   readonly factors: Float64Array | undefined;
   readonly partial: Int32Array | undefined;
   readonly isLeftOut: ((id: number) => boolean) | undefined;
+  readonly isUnsure: ((id: number) => boolean) | undefined;
 }
 
 /** Adds rows to the sums of those that they name. @returns ids of the rows that are not wholly known. */
 function addUp(
   sums: Float64Array, count: number, isGreatest: boolean,
-  { targets, values, plain = values, factors, partial, isLeftOut }: Part,
+  { targets, values, plain = values, factors, partial, isLeftOut, isUnsure }: Part,
 ): number[] {
   const unsure: number[] = [];
   for (let id = 0; id < count; id += 1) {
@@ -77,7 +82,7 @@ function addUp(
     const value = (plain === undefined ? 1 : plain[id]!) * factor;
     if (value === value) sums[target] = isGreatest ? Math.max(sums[target]!, value) : sums[target]! + value;
     const known = values === plain ? value : values![id]! * factor;
-    if (known !== known || (partial !== undefined && partial[id] !== 0)) unsure.push(id);
+    if (known !== known || (partial !== undefined && partial[id] !== 0) || isUnsure?.(id) === true) unsure.push(id);
   }
   return unsure;
 }

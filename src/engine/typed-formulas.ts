@@ -221,8 +221,8 @@ export class TypedFormulas {
   }
 
   /**
-   * Whether a change may let cells depend on others than before: through references, or where a default takes a value’s
-   * place.
+   * Whether a change may let cells depend on others than before: through references or groups, or where a default takes
+   * a value’s place.
    */
   #mayLinkOtherwise(touched: Touched): boolean {
     if (touched.rearranged.size > 0) return true;
@@ -230,9 +230,8 @@ export class TypedFormulas {
       if (keys === null) return true;
       for (const key of keys) {
         const column = findColumn(sheet, key);
-        if (
-          column?.role === 'input' && (column.to !== undefined || column.tag === true || column.derived !== undefined)
-        ) return true;
+        if (column?.role !== 'input') continue;
+        if (column.to !== undefined || column.tag === true || column.derived !== undefined || key === 'group') return true;
       }
     }
     return false;

@@ -249,7 +249,7 @@ export class Workbook {
     const columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
       [sheet, new SheetColumns(sheet, document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
     const tags = new TagIndex(document);
-    const cases = new CaseTable(document, columns);
+    const cases = new CaseTable(document, columns, tags);
     this.#calculation = { document, columns, tags, cases, solutions: new Solutions(document, columns, tags, cases) };
     this.#references = new References(document, columns, tags);
     this.#typed = new TypedFormulas(

@@ -4,7 +4,7 @@ import { caseLoadings, contributionsTo, LOADED_SHEETS, LOADING_OF } from '../../
 import { isBlank } from '../../src/schedule/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { scheduleOf } from '../support/schedules.ts';
-import { someCases } from './random-cases.ts';
+import { someCases } from './random-weighed-runs.ts';
 
 describe('what is asked of a row in a case, by groups', () => {
   test('by hand: connected × factor, and own diversity where the case gives no factor', () => {

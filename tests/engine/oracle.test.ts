@@ -13,48 +13,12 @@ import { closeTo } from '../support/close-to.ts';
 import { runGaps } from '../support/independent-run-checks.ts';
 import { recalculateRuns, type RunFault } from '../support/independent-runs.ts';
 import { recalculate } from '../support/independent.ts';
+import { actualRow, expectedRow, expectInCases } from './expect-in-cases.ts';
 import { someAction, someContent } from './random-actions.ts';
 import { someWarmEdit, someWarmSchedule } from './random-warmth.ts';
 
 const TOLERANCE = { absolute: 1e-9, relative: 1e-9 };
 const CHECKED = ['devices', 'supplies', 'branches', 'modules', 'outputs', 'feeds', 'enclosures'] as const;
-
-/** Keys whose figures follow from each total, the total itself first; what is partial bears a sign. */
-const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
-  'supplies.usable': ['usable', 'limitDiversity', 'loading', 'spare'],
-  'supplies.connected': ['connected', 'limitDiversity'],
-  'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
-  'supplies.battery': ['batteryNeeded'],
-  'supplies.lasts': ['batteryLasts'],
-  'branches.cableLength': ['cableLength'],
-  'branches.busDemand': ['busDemand'],
-  'branches.nodes': ['nodes', 'free', 'used'],
-  'modules.current': ['current', 'headroom'],
-  'feeds.connected': ['connected', 'demand', 'loading', 'spare', 'inrush'],
-  'feeds.supplySurge': ['supplySurge', 'inrush'],
-  'feeds.outputSurge': ['outputSurge', 'inrush'],
-  'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside', 'top'],
-  'enclosures.usedWidth': ['usedWidth', 'freeWidth'],
-};
-
-/** Figures of one row as the independent calculation gives them, in the shape in which the product's are read. */
-function expectedRow(sheet: SheetName, figures: object): Record<string, unknown> {
-  const { partial = {}, ...values } = figures as { partial?: Record<string, boolean> } & Record<string, unknown>;
-  const row: Record<string, unknown> = Object.fromEntries(Object.entries(values)
-    .map(([key, value]) => [key, typeof value === 'number' ? closeTo(value, TOLERANCE) : value]));
-  for (const [total, is] of Object.entries(partial)) {
-    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is
-      || row[`${key} is partial`] === true;
-  }
-  return row;
-}
-
-function actualRow(schedule: LoadSchedule, sheet: SheetName, id: number, expected: Record<string, unknown>): object {
-  return Object.fromEntries(Object.keys(expected).map((name) => {
-    const [key, partial] = name.split(' ') as [string, string?];
-    return [name, partial === undefined ? schedule.value(sheet, id, key) : schedule.partialSign(sheet, id, key) !== ''];
-  }));
-}
 
 /** A run is within limits only where each of its checks was made, and waits only where one was not. */
 function expectGaps(schedule: LoadSchedule, gaps: readonly (readonly string[])[]): void {
@@ -67,6 +31,8 @@ function expectGaps(schedule: LoadSchedule, gaps: readonly (readonly string[])[]
 }
 
 function expectSame(schedule: LoadSchedule, content: Content): void {
+  expectInCases(schedule, content);
+  if (schedule.cases.cases.length > 0) return;
   const figures = recalculate(content);
   expectGaps(schedule, runGaps(content));
   for (const sheet of CHECKED) {

@@ -13,7 +13,11 @@ const FORMULAS = [
   '=2*3', '=D1', '=SUM(D1:D3)', '=supplies!D1/10', '=1/0', '=ROUND(D2*1.5;0)', '=types.D1', '=[.D1]+1', '=M1',
 ];
 
+/** Few, as tags are. */
+const GROUPS = ['lights', 'blinds', 'pumps'];
+
 function valueOf(column: InputColumn): fc.Arbitrary<CellValue> {
+  if (column.key === 'group') return fc.constantFrom<CellValue>(null, ...GROUPS);
   if (column.to !== undefined || column.tag === true) return fc.constantFrom<CellValue>(null, ...TAGS, 'nowhere');
   switch (column.kind) {
     case 'boolean': return fc.constantFrom(null, true, false);
@@ -129,7 +133,11 @@ export function allOf(schedule: LoadSchedule): unknown {
   const sheets =
     SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(SCHEMA[sheet].columns
     .map(({ key }) => [key, [rounded(schedule.value(sheet, id, key)), schedule.partialSign(sheet, id, key)]]))));
+  const inCases = SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(
+    SCHEMA[sheet].columns.filter((column) => column.role === 'computed' && typeof column.inCases === 'string')
+      .map(({ key }) => [key, [schedule.countsOwn(sheet, id, key), ...[null, ...schedule.cases.cases]
+        .map((_case, at) => rounded(schedule.inCase(sheet, id, key, at - 1)))]]))));
   const findings = schedule.findings.map(({ id: _id, ...finding }) =>
     ({ ...finding, value: rounded(finding.value), limit: rounded(finding.limit) }));
-  return { sheets, findings };
+  return { sheets, inCases, findings };
 }

@@ -5,7 +5,7 @@ import { loadingOf, whatMatters, type FactorLimit, type LoadedSheet } from '../.
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
-import { someCases } from './random-cases.ts';
+import { someCases } from './random-weighed-runs.ts';
 
 /** The content with another factor, written by hand into its list. */
 function withFactor({ details, sheets }: Content, name: string, group: string, factor: number): Content {

@@ -30,19 +30,20 @@ export interface RunBehind {
 
 /**
  * What the devices of a run draw more than at their nominal voltage [A], diversified, as the cable takes voltage from
- * those of constant power; it shares nothing with the software.
+ * those of constant power, and how warm it gets; it shares nothing with the software.
  */
 export function independentExtra(
   { row, supply, conductor, devices, isUnsure, between }: RunBehind,
-): { amps: Known; partial: boolean } {
-  if (devices.every(({ type }) => type?.load !== 'power')) return { amps: 0, partial: false };
-  const partial = isUnsure || devices.some((device) => device.isUnsure || device.connected === null);
+): { amps: Known; celsius: Known; partial: boolean } {
+  const celsius = warmthOf(row, conductor, devices);
+  if (devices.every(({ type }) => type?.load !== 'power')) return { amps: 0, celsius, partial: false };
+  const partial = isUnsure || devices.some((device) => device.isUnsure || device.demand === null);
   const voltage = supply === undefined ? null : number(supply, 'voltage', 24);
   const [length, pairs] = [number(row, 'length'), number(row, 'pairs', 1)];
-  const [ohmPerKm, celsius] = [number(conductor, 'resistance'), warmthOf(row, conductor, devices)];
+  const ohmPerKm = number(conductor, 'resistance');
   if (voltage === null || length === null || pairs === null || pairs === 0 || ohmPerKm === null || celsius === null
     || between === null) {
-    return { amps: null, partial };
+    return { amps: null, celsius, partial };
   }
   const known = devices.filter(({ demand }) => demand !== null);
   const loads = known.map((device) => loadOf(device, voltage, length));
@@ -54,7 +55,7 @@ export function independentExtra(
   const settled = twice === undefined ? settle(loads, voltage, ohmsPerMetre)
     : twice === null ? null : { current: twice.first + twice.second };
   const nominal = known.reduce((sum, { demand }) => sum + demand!, 0);
-  return { amps: settled === null ? null : Math.max(0, settled.current - nominal), partial };
+  return { amps: settled === null ? null : Math.max(0, settled.current - nominal), celsius, partial };
 }
 
 function loadOf(

@@ -161,23 +161,27 @@ export function moduleOf(row: InputRow, current: Sum, used: number): { figures: 
 }
 
 export interface FeedFigures {
-  connected: number; demand: Known; loading: Known; spare: Known; supplySurge: number; outputSurge: number;
-  inrush: Known; partial: { connected: boolean; supplySurge: boolean; outputSurge: boolean };
+  connected: number; drawn: number; demand: Known; loading: Known; spare: Known; supplySurge: number;
+  outputSurge: number; inrush: Known;
+  partial: { connected: boolean; drawn: boolean; supplySurge: boolean; outputSurge: boolean };
 }
 
 /** Figures of a feed, and what its limits say. */
 export function feedOf(
-  row: InputRow, connected: Sum, supplySurge: Sum, outputSurge: Sum,
+  row: InputRow, connected: Sum, drawn: Sum, supplySurge: Sum, outputSurge: Sum,
 ): { figures: FeedFigures; verdict: Verdict } {
   const [rated, target] = [number(row, 'rated'), number(row, 'target', 0.8)];
-  const demand = times(connected.sum, number(row, 'diversity', 1));
+  const demand = times(drawn.sum, number(row, 'diversity', 1));
   const loading = over(demand, rated);
   const inrush = plus(connected.sum, supplySurge.sum > outputSurge.sum ? supplySurge.sum : outputSurge.sum);
   return {
     figures: {
-      connected: connected.sum, demand, loading, spare: minus(times(rated, target), demand),
+      connected: connected.sum, drawn: drawn.sum, demand, loading, spare: minus(times(rated, target), demand),
       supplySurge: supplySurge.sum, outputSurge: outputSurge.sum, inrush,
-      partial: { connected: connected.partial, supplySurge: supplySurge.partial, outputSurge: outputSurge.partial },
+      partial: {
+        connected: connected.partial, drawn: drawn.partial, supplySurge: supplySurge.partial,
+        outputSurge: outputSurge.partial,
+      },
     },
     verdict: [
       exceeds(demand, rated),

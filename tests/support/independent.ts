@@ -48,17 +48,28 @@ export interface EnclosureFigures {
 export interface Figures {
   devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[];
   modules: (ModuleFigures & { status: Status })[]; outputs: (OutputFigures & { status: Status })[];
-  feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[]; runs: { extra: Known }[];
+  feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[];
+  /** What runs draw beyond their devices, how warm they are, the rail behind them. */
+  runs: { extra: Known; celsius: Known; rail: Cell; partial: boolean }[];
+}
+
+/** How far things are on together that no cell of a schedule tells, row by row. */
+export interface Coincidence {
+  /** Device rows whose diversity may be another. */
+  readonly unsureDevices: readonly boolean[];
+  /** Share of the current of each output, and whether it may be another. */
+  readonly outputs: readonly { readonly share: Known; readonly isUnsure: boolean }[];
 }
 
 /**
  * Every computed figure of devices, supplies, branches, modules, outputs, feeds and enclosures; those of runs, and the
  * voltage of devices on them, are worked out in `independent-runs.ts`.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only
+ * @param together how far outputs are on together: all of them unless said otherwise
  * @returns one row of figures for each row of the seven sheets, in their order
  * @throws SyntaxError for a formula that is not plain arithmetic
  */
-export function recalculate(schedule: InputSchedule): Figures {
+export function recalculate(schedule: InputSchedule, together?: Coincidence): Figures {
   const sheet = (name: string): readonly InputRow[] => schedule.sheets[name] ?? [];
   const types = byTag(sheet('types'), 'type');
   const contacts = byTag(sheet('contacts'), 'contact');
@@ -80,7 +91,8 @@ export function recalculate(schedule: InputSchedule): Figures {
   const isUnsure = sheet('devices').map((row, index) => {
     const [type, rail] = [doubled('types', 'type', row.type), doubled('supplies', 'rail', rails[index])];
     const draw = !isGiven(row.unitDraw) && (type || rail);
-    return { draw, demand: draw || (!isGiven(row.diversity) && type), nodes: type };
+    const isOther = together?.unsureDevices[index] === true;
+    return { draw, demand: draw || isOther || (!isGiven(row.diversity) && type), nodes: type };
   });
   const rail = (index: number) => rails[index];
   const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
@@ -94,11 +106,15 @@ export function recalculate(schedule: InputSchedule): Figures {
   const outputsBy = (key: string) =>
     gather(sheet('outputs'), of('outputs', key), outputCurrent, (index) => isOutputUnsure[index]!);
   const onRail = outputsBy('rail');
+  const outputsTogether = (key: string) => gather(
+    sheet('outputs'), of('outputs', key), (index) => times(outputCurrent(index), together?.outputs[index]!.share ?? (together === undefined ? 1 : null)),
+    (index) => isOutputUnsure[index]! || together?.outputs[index]!.isUnsure === true);
   const extras = sheet('runs').map((row) => independentExtra({
     row, supply: named(supplyOf, railOf(row)), conductor: named(conductors, row.conductor),
     devices: sheet('devices').flatMap((device, index) => named(runs, device.run) !== row ? [] : [{
       ...currents[index]!, row: device, type: named(types, device.type), supply: named(supplyOf, rails[index]),
-      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index]),
+      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index])
+        || together?.unsureDevices[index] === true,
     }]),
     isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor)
       || (isGiven(row.secondWay) && [row.way, row.secondWay].some((tag) => doubled('ways', 'way', tag))),
@@ -107,12 +123,12 @@ export function recalculate(schedule: InputSchedule): Figures {
   const extra = gather(
     sheet('runs'), (index) => railOf(sheet('runs')[index]), (index) => extras[index]!.amps,
     (index) => extras[index]!.partial);
-  const withOthers = (devices: (tag: Cell) => Total) => (tag: Cell): Total =>
-    totalOf(devices(tag), totalOf(extra(tag), onRail(tag)));
+  const withOthers = (devices: (tag: Cell) => Total, switched: (tag: Cell) => Total) => (tag: Cell): Total =>
+    totalOf(devices(tag), totalOf(extra(tag), switched(tag)));
   const connected = withOthers(gather(
-    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw));
+    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw), onRail);
   const demand = withOthers(gather(
-    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand));
+    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand), outputsTogether('rail'));
   const trips = sheet('ways').map((row) => times(number(row, 'rated'), number(row, 'trip', TRIPS[String(row.kind)] ?? null)));
   /** The least current that makes one of the ways of a rail act; unknown where that of one is. */
   const leastTrip = (tag: Cell): Known => {
@@ -156,7 +172,7 @@ export function recalculate(schedule: InputSchedule): Figures {
   const inputs = firstOfTag(sheet('supplies'), 'rail', (row, tag) => ({
     ...inputOf(row, demand(tag).sum, named(feedOfTag, row.feed)), unsure: demand(tag).partial || isFeedUnsure(row),
   }));
-  const onFeed = outputsBy('feed');
+  const [onFeed, onFeedTogether] = [outputsBy('feed'), outputsTogether('feed')];
   const takenFrom = gather(sheet('supplies'), of('supplies', 'feed'),
     (index) => inputs[index]!.inputCurrent, (index) => inputs[index]!.unsure);
   const supplySurge = gather(sheet('supplies'), of('supplies', 'feed'),
@@ -195,7 +211,8 @@ export function recalculate(schedule: InputSchedule): Figures {
         ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
         || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
-    runs: extras.map(({ amps }) => ({ extra: amps })),
+    runs: extras.map(({ amps, celsius, partial }, index) =>
+      ({ extra: amps, celsius, partial, rail: railOf(sheet('runs')[index]) })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), onBus(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
@@ -209,7 +226,8 @@ export function recalculate(schedule: InputSchedule): Figures {
         || doubled('modules', 'module', row.module) || doubled('supplies', 'rail', row.rail) || hasFault(row));
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
-      judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), supplySurge(tag), outputSurge(tag)),
+      judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), totalOf(onFeedTogether(tag), takenFrom(tag)),
+        supplySurge(tag), outputSurge(tag)),
         isDoubled('feeds', 'feed')(row) || isPlaceLost(row) || doubled('enclosures', 'enclosure', row.enclosure)
           || hasFault(row))),
     enclosures: enclosures.map((figures, index) =>
@@ -235,7 +253,7 @@ function deviceCurrents(
 }
 
 /** What may be used of a supply; above the temperature up to which it gives all, less for each kelvin, down to none. */
-function usableOf(row: InputRow, top: Known): Known {
+export function usableOf(row: InputRow, top: Known): Known {
   const units = number(row, 'units', 1);
   const counting = row.redundant === true ? minus(units, 1) : units;
   const cool = times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
@@ -426,13 +444,13 @@ const totalOf = (one: Total, other: Total): Total =>
   ({ sum: one.sum + other.sum, partial: one.partial || other.partial });
 
 /** Rows of a sheet by their tag; of rows that share a tag, the first one is meant. */
-function byTag(rows: readonly InputRow[], key: string): Map<Cell, InputRow> {
+export function byTag(rows: readonly InputRow[], key: string): Map<Cell, InputRow> {
   const found = new Map<Cell, InputRow>();
   for (const row of rows) if (isGiven(row[key]) && !found.has(row[key])) found.set(row[key], row);
   return found;
 }
 
-function named(rows: Map<Cell, InputRow>, tag: Cell): InputRow | undefined {
+export function named(rows: Map<Cell, InputRow>, tag: Cell): InputRow | undefined {
   return isGiven(tag) ? rows.get(tag) : undefined;
 }
 

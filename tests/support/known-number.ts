@@ -28,7 +28,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   qty: { min: 0, whole: true }, units: COUNT, limit: COUNT, tolerance: { min: 0, max: 0.5 },
   unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, nodes: AT_LEAST_0,
   voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
-  inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
+  inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE, factor: SHARE, hours: { min: 0, max: 24 },
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
   ambient: { min: -40, max: 70 }, around: { min: -40, max: 120 }, maxInside: { min: -40, max: 120 },
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE, offAt: { min: -40, max: 120 }, peak: { min: 1, max: 10 },

@@ -50,6 +50,12 @@ export class CaseFigures {
     return [...this.values, ...this.covers].map((each) => each[id]!);
   }
 
+  /** Nothing is known of a row any more. */
+  forget(id: number): void {
+    for (const values of this.values) if (id < values.length) values[id] = NaN;
+    for (const covers of this.covers) if (id < covers.length) covers[id] = COVER.nothing;
+  }
+
   /** What is kept, as it is now. */
   copy(): { values: Float64Array[]; covers: Uint8Array[] } {
     return { values: this.values.map((each) => each.slice()), covers: this.covers.map((each) => each.slice()) };

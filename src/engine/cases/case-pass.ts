@@ -13,38 +13,40 @@ import { regroupInCases } from './case-totals.ts';
 
 /**
  * Gathers a total in each case, and takes the worst of them.
+ * @param touched it learns where another case is worst.
  * @returns ids of the rows whose total differs from before in any case, or lacks another number of rows.
  */
-export function totalInCases(total: PreparedTotal, calculation: Calculation): number[] {
+export function totalInCases(total: PreparedTotal, calculation: Calculation, touched: Touched | undefined): number[] {
   const { document, columns, cases } = calculation;
   const { sheet, key } = total;
   const figures = columns[sheet].caseFigures(key, cases.cases.length, document.capacity(sheet));
   const before = figures.copy();
-  const { sums, lacking } = gathered(total, document, columns, true);
-  const unsure = regroupInCases(total, figures, sums, document, columns, cases);
+  const { sums, lacking } = gathered(total, document, columns, cases);
+  regroupInCases(total, figures, sums, document, columns, cases);
   const changed: number[] = [];
   for (const { id } of document.rows(sheet)) {
-    const isPartial = columns[sheet].setPartial(key, id, lacking[id]! + unsure[id]!);
+    const isPartial = columns[sheet].setPartial(key, id, lacking[id]!);
     if (figures.differs(before, id) || isPartial) changed.push(id);
   }
-  takeWorst(calculation, sheet, key, figures, document.rows(sheet).map(({ id }) => id));
+  takeWorst(calculation, sheet, key, figures, document.rows(sheet).map(({ id }) => id), touched);
   return changed;
 }
 
 /**
  * Works a rule out in each case, and takes the worst of them.
+ * @param touched it learns where another case is worst.
  * @returns ids of the rows of which the figure differs from before in any case.
  */
 export function ruleInCases(
   { sheet, key, args, rule }: PreparedRule, calculation: Calculation, ids: readonly number[],
+  touched: Touched | undefined,
 ): number[] {
   const { document, columns, cases } = calculation;
   const figures = columns[sheet].caseFigures(key, cases.cases.length, document.capacity(sheet));
   const rows = document.byId(sheet);
   const inCases = args.map((arg) => columns[arg.sheet].inCases.get(arg.key));
   const isTaken = rule.takesUnknown === true;
-  const changed = new Set<number>();
-  cover(args, sheet, figures, ids, calculation);
+  const changed = cover(args, sheet, figures, ids, calculation);
   figures.values.forEach((numbers, at) => {
     const values = args.map((arg, place) => {
       const read = valuesOf(arg, sheet, ids, document, columns, isTaken, inCases[place]?.values[at]);
@@ -54,42 +56,52 @@ export function ruleInCases(
     });
     for (const id of follow(rule, ids, rows, values, numbers)) changed.add(id);
   });
-  for (const id of takeWorst(calculation, sheet, key, figures, ids)) changed.add(id);
+  for (const id of takeWorst(calculation, sheet, key, figures, ids, touched)) changed.add(id);
   return [...changed];
 }
 
-/** How far each case covers what a rule reads of a row. */
+/** Finds how far each case covers what a rule reads of rows. @returns those of which that differs from before. */
 function cover(
   args: readonly Argument[], sheet: SheetName, figures: CaseFigures, ids: readonly number[], { columns }: Calculation,
-): void {
-  for (const covers of figures.covers) for (const id of ids) covers[id] = COVER.nothing;
-  for (const { by, sheet: holder, key } of args) {
-    const read = columns[holder].inCases.get(key);
-    if (read === undefined) continue;
+): Set<number> {
+  const read = args.flatMap(({ by, sheet: holder, key }) => {
+    const kept = columns[holder].inCases.get(key);
     const targets = by === undefined ? undefined : columns[sheet].targets.get(by)!;
-    figures.covers.forEach((covers, at) => {
-      for (const id of ids) {
+    return kept === undefined ? [] : [{ targets, kept }];
+  });
+  const changed = new Set<number>();
+  figures.covers.forEach((covers, at) => {
+    for (const id of ids) {
+      let cover: number = COVER.nothing;
+      for (const { targets, kept } of read) {
         const target = targets === undefined ? id : targets[id]!;
-        if (target >= 0) covers[id] = coverOf(covers[id]!, read.covers[at]![target]!);
+        if (target >= 0) cover = coverOf(cover, kept.covers[at]![target]!);
       }
-    });
-  }
+      if (covers[id] !== cover) changed.add(id);
+      covers[id] = cover;
+    }
+  });
+  return changed;
 }
 
 /**
  * Takes the worst case of some rows over into the column itself, and its name into that which tells it.
- * @returns rows of which either differs from before.
+ * @returns rows of which the figure differs from before.
  */
-export function takeWorst(
+function takeWorst(
   { columns, cases }: Calculation, sheet: SheetName, key: string, figures: CaseFigures, ids: readonly number[],
+  touched: Touched | undefined,
 ): number[] {
   const [isHighest, named] = [inCasesOf(sheet, key) === 'highest', worstOf(sheet, key)];
-  return ids.filter((id) => {
+  const [differing, renamed]: [number[], number[]] = [[], []];
+  for (const id of ids) {
     const { value, place } = figures.worst(id, isHighest);
-    const isNamed = named !== undefined
-      && columns[sheet].setText(named, id, place === 0 ? null : cases.cases[place - 1]!.name);
-    return columns[sheet].setNumber(key, id, value) || isNamed;
-  });
+    if (columns[sheet].setNumber(key, id, value)) differing.push(id);
+    if (named === undefined) continue;
+    if (columns[sheet].setText(named, id, place === 0 ? null : cases.cases[place - 1]!.name)) renamed.push(id);
+  }
+  if (named !== undefined) touched?.column(sheet, renamed, named);
+  return differing;
 }
 
 /** Takes the highest of the cases that bear a mark. */

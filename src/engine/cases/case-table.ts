@@ -2,6 +2,7 @@ import { isBlank, type CellValue, type ScheduleDocument, type SheetName } from '
 import { rowsReading } from '../rows-reading.ts';
 import { argument } from '../schema-rules.ts';
 import type { SheetColumns } from '../sheet-columns.ts';
+import type { TagIndex } from '../tag-index.ts';
 import type { Touched } from '../touched.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
@@ -22,6 +23,8 @@ export interface GroupFactor {
   readonly share: number;
   /** Of what the diversity of each row leaves, not of all that is connected. */
   readonly ofDemand: boolean;
+  /** It lacks something, or another case may be meant. */
+  readonly isUnsure: boolean;
 }
 
 /** More cases than these are not worked out. */
@@ -36,18 +39,26 @@ const GROUP_OF = {
 export class CaseTable {
   readonly #document: ScheduleDocument;
   readonly #columns: Columns;
+  readonly #tags: TagIndex;
   /** Places of groups by their names; that of no group is 0. */
   readonly #groups = new Map<string, number>([['', 0]]);
   readonly #groupOf: Record<GroupedSheet, Int32Array> = { devices: new Int32Array(0), outputs: new Int32Array(0) };
+  /** Rows whose group is that of a type which shares its tag with another, by id. */
+  readonly #isUnclear: Record<GroupedSheet, Uint8Array> = { devices: new Uint8Array(0), outputs: new Uint8Array(0) };
   #cases: readonly Case[] = [];
-  /** Factors by case and group. */
-  #factors: readonly ReadonlyMap<number, GroupFactor>[] = [];
+  /** Factors by the places of cases and groups. */
+  #factors: readonly (readonly (GroupFactor | undefined)[])[] = [];
+  /** Whether a group has a factor in some case that is not wholly known, by its place. */
+  #isGroupUnsure: readonly boolean[] = [];
+  /** Rows that make it so. */
+  #unsureFactors: ReadonlySet<number> = new Set();
+  #isBeyond = false;
   #lines: readonly unknown[] = [];
-  #isCut = false;
 
-  constructor(document: ScheduleDocument, columns: Columns) {
+  constructor(document: ScheduleDocument, columns: Columns, tags: TagIndex) {
     this.#document = document;
     this.#columns = columns;
+    this.#tags = tags;
   }
 
   /** The cases in their order; none beyond the number that is worked out. */
@@ -57,7 +68,7 @@ export class CaseTable {
 
   /** Whether there are more cases than are worked out, so that nothing that they concern is whole. */
   get isCut(): boolean {
-    return this.#isCut;
+    return this.#isBeyond;
   }
 
   /** How many groups there are, that of no group included. */
@@ -77,7 +88,22 @@ export class CaseTable {
 
   /** What a case gives a group; `undefined` where it gives it nothing. */
   factor(place: number, group: number): GroupFactor | undefined {
-    return this.#factors[place]!.get(group);
+    return this.#factors[place]![group];
+  }
+
+  /**
+   * Whether it is not wholly known of a row how much of it is on in some case: by its group, by a factor of that, or
+   * because there are more cases than are worked out.
+   */
+  isUnsure(sheet: GroupedSheet, id: number): boolean {
+    return this.#cases.length > 0 && (
+      this.#isBeyond || this.#isUnclear[sheet][id] === 1 || this.#isGroupUnsure[this.#groupOf[sheet][id]!] === true
+    );
+  }
+
+  /** Whether the factor in a row is not wholly known, or contradicts another one. */
+  isFactorUnsure(id: number): boolean {
+    return this.#unsureFactors.has(id);
   }
 
   /**
@@ -106,16 +132,21 @@ export class CaseTable {
    */
   update(touched?: Touched): boolean {
     for (const sheet of ['devices', 'outputs'] as const) this.#readGroups(sheet, touched);
-    if (touched !== undefined && !touched.rows.has('cases') && !touched.rows.has('factors')) return false;
-    const factors = this.#document.rows('factors');
-    const lines = [...this.#document.rows('cases').flatMap(({ id, cells }) =>
-      [id, cells.case, cells.standby, cells.together]), null, ...factors.flatMap(({ id, cells }) =>
-      [id, this.#columns.factors.target('case', id), cells.group, this.#columns.factors.number('factor', id), cells.of])];
+    const mayDiffer = (['cases', 'factors'] as const).some((sheet) =>
+      touched === undefined || touched.rows.has(sheet) || touched.rearranged.has(sheet));
+    if (!mayDiffer) return false;
+    const entered = this.#document.rows('cases').filter((row) => !isBlank(row));
+    const { factors } = this.#columns;
+    const shared = this.#tags.shared('cases');
+    const lines = [...entered.flatMap(({ id, cells }) => [id, cells.case, cells.standby, cells.together]), null,
+      ...this.#document.rows('factors').flatMap(({ id, cells }) => [
+        id, factors.target('case', id), shared.has(factors.target('case', id)), cells.group, factors.number('factor', id),
+        factors.isPartial('factor', id), cells.of,
+      ])];
     const isSame = lines.length === this.#lines.length && lines.every((each, at) => Object.is(each, this.#lines[at]));
     if (isSame) return false;
     this.#lines = lines;
-    const entered = this.#document.rows('cases').filter((row) => !isBlank(row));
-    this.#isCut = entered.length > MOST_CASES;
+    this.#isBeyond = entered.length > MOST_CASES;
     this.#cases = entered.slice(0, MOST_CASES).map(({ id, cells }) => ({
       id, name: typeof cells.case === 'string' ? cells.case : '', standby: cells.standby === true,
       together: cells.together === true,
@@ -127,16 +158,28 @@ export class CaseTable {
   /** Of two factors that one case gives a group, other than each other, none is known to be meant. */
   #readFactors(): void {
     const places = new Map(this.#cases.map(({ id }, place) => [id, place]));
-    const read = this.#cases.map(() => new Map<number, GroupFactor>());
-    for (const { id, cells: { group, of } } of this.#document.rows('factors')) {
-      const place = places.get(this.#columns.factors.target('case', id));
-      if (place === undefined || typeof group !== 'string') continue;
-      const factor = { share: this.#columns.factors.number('factor', id) ?? NaN, ofDemand: of === 'demand' };
-      const before = read[place]!.get(this.#place(group));
+    const read: (GroupFactor | undefined)[][] = this.#cases.map(() => []);
+    const [isGroupUnsure, unsure]: [boolean[], Set<number>] = [[], new Set()];
+    const { factors } = this.#columns;
+    for (const { id, cells: { group: name, of } } of this.#document.rows('factors')) {
+      const named = factors.target('case', id);
+      const place = places.get(named);
+      if (place === undefined || typeof name !== 'string') continue;
+      const group = this.#place(name);
+      const factor = {
+        share: factors.number('factor', id) ?? NaN, ofDemand: of === 'demand',
+        isUnsure: factors.isPartial('factor', id) || this.#tags.shared('cases').has(named),
+      };
+      const before = read[place]![group];
       const isOther = before !== undefined && (before.share !== factor.share || before.ofDemand !== factor.ofDemand);
-      read[place]!.set(this.#place(group), isOther ? { ...factor, share: NaN } : factor);
+      const taken = isOther ? { ...factor, share: NaN } : factor;
+      read[place]![group] = taken;
+      if (!taken.isUnsure && !Number.isNaN(taken.share)) continue;
+      isGroupUnsure[group] = true;
+      unsure.add(id);
     }
     this.#factors = read;
+    [this.#isGroupUnsure, this.#unsureFactors] = [isGroupUnsure, unsure];
   }
 
   #readGroups(sheet: GroupedSheet, touched: Touched | undefined): void {
@@ -145,20 +188,26 @@ export class CaseTable {
       const bigger = new Int32Array(Math.ceil(size * 1.5));
       bigger.set(this.#groupOf[sheet]);
       this.#groupOf[sheet] = bigger;
+      const unclear = new Uint8Array(bigger.length);
+      unclear.set(this.#isUnclear[sheet]);
+      this.#isUnclear[sheet] = unclear;
     }
     const rows = this.#document.byId(sheet);
     const types = sheet === 'devices' ? this.#columns.devices.targets.get('type')! : undefined;
     const ofTypes = this.#document.byId('types');
     const due = touched === undefined ? this.#document.rows(sheet).map(({ id }) => id)
       : rowsReading(sheet, GROUP_OF[sheet], touched, this.#document, this.#columns);
-    const groupOf = this.#groupOf[sheet];
+    const [groupOf, isUnclear, shared] = [this.#groupOf[sheet], this.#isUnclear[sheet], this.#tags.shared('types')];
     const changed: number[] = [];
     for (const id of due) {
       const type = types?.[id] ?? -1;
-      const group: CellValue | undefined = rows[id]?.cells.group ?? (type < 0 ? null : ofTypes[type]?.cells.group);
+      const own = rows[id]?.cells.group ?? null;
+      const group: CellValue | undefined = own ?? (type < 0 ? null : ofTypes[type]?.cells.group);
       const place = typeof group === 'string' ? this.#place(group) : 0;
-      if (groupOf[id] !== place) changed.push(id);
+      const unclear = own === null && shared.has(type) ? 1 : 0;
+      if (groupOf[id] !== place || isUnclear[id] !== unclear) changed.push(id);
       groupOf[id] = place;
+      isUnclear[id] = unclear;
     }
     touched?.column(sheet, changed, 'group');
   }

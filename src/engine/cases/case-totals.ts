@@ -11,53 +11,46 @@ type Columns = Readonly<Record<SheetName, SheetColumns>>;
  * that many cases cost little.
  * @param figures what the total was before in each case; it takes in what it is now.
  * @param plain the total by the diversity of rows alone, by row id, unknown for none.
- * @returns how many rows each total lacks because a factor is not known, by row id.
  */
 export function regroupInCases(
   { sheet, of }: PreparedTotal, figures: CaseFigures, plain: Float64Array, document: ScheduleDocument, columns: Columns,
   table: CaseTable,
-): Int32Array {
-  const lacking = new Int32Array(document.capacity(sheet));
+): void {
+  const size = document.capacity(sheet);
   figures.values[0]!.set(plain);
   for (const values of figures.values.slice(1)) values.fill(0);
   for (const covers of figures.covers) covers.fill(COVER.nothing);
   for (const part of of) {
     const how = part.sum === undefined ? undefined : inCasesOf(part.from, part.sum);
-    if (typeof how === 'object') addShares(part, how.share, figures, lacking, document, columns, table);
+    if (typeof how === 'object') addShares(part, how.share, figures, size, document, columns, table);
     else addFigures(part, figures, document, columns);
   }
-  return lacking;
 }
 
 /** Adds what each group has on each row, times its factor. */
 function addShares(
-  { from, by, sum }: TotalPart, share: string, figures: CaseFigures, lacking: Int32Array, document: ScheduleDocument,
+  { from, by, sum }: TotalPart, share: string, figures: CaseFigures, count: number, document: ScheduleDocument,
   columns: Columns, table: CaseTable,
 ): void {
   const { groupCount } = table;
   const { targets, numbers } = columns[from];
   const groupOf = table.groupOf(from as GroupedSheet);
-  const size = lacking.length * groupCount;
-  const [all, own, count] = [new Float64Array(size), new Float64Array(size), new Int32Array(size)];
-  addByGroup(
-    document.capacity(from), targets.get(by)!, groupOf, groupCount, numbers.get(share)!, numbers.get(sum!)!,
-    all, own, count,
-  );
-  for (let target = 0; target < lacking.length; target += 1) {
-    let isLacking = table.isCut;
+  const size = count * groupCount;
+  const [all, own, rows] = [new Float64Array(size), new Float64Array(size), new Int32Array(size)];
+  const [shared, left] = [numbers.get(share)!, numbers.get(sum!)!];
+  addByGroup(document.capacity(from), targets.get(by)!, groupOf, groupCount, shared, left, all, own, rows);
+  for (let target = 0; target < count; target += 1) {
     for (let group = 0; group < groupCount; group += 1) {
       const place = target * groupCount + group;
-      if (count[place] === 0) continue;
+      if (rows[place] === 0) continue;
       for (let at = 0; at < figures.covers.length; at += 1) {
         const factor = table.factor(at, group);
         const [values, covers] = [figures.values[at + 1]!, figures.covers[at]!];
         covers[target] = coverOf(covers[target]!, factor === undefined ? COVER.some : COVER.all);
         if (factor === undefined) values[target]! += own[place]!;
         else if (factor.share === factor.share) values[target]! += (factor.ofDemand ? own : all)[place]! * factor.share;
-        else isLacking = true;
       }
     }
-    if (isLacking) lacking[target]! += 1;
   }
 }
 

@@ -36,7 +36,9 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   if (known === null) return { figures: always, missing: 0, sure };
   const isOnDemand = run.value('basis') === 'demand';
   const taps = devices.map((device) => tapOf(device, known, isOnDemand));
-  const missing = taps.filter((tap) => tap === null).length;
+  // What is drawn beyond the nominal currents hangs on the diversity, whatever the basis is.
+  const missing = Math.max(taps.filter((tap) => tap === null).length,
+    isSteady ? 0 : devices.length - together(devices, known, true).length);
   const ohmPerKm = run.number('conductor.resistance');
   const loopOhmPerMetre = ohmPerKm === null ? null : loopResistancePerMetre(ohmPerKm, known.temperature, known.pairs);
   if (loopOhmPerMetre === null) return { figures: always, missing, sure };
