@@ -43,6 +43,10 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
     meaning: message('Quantity × unit draw; the share of it that is expected at the same time, 0 to 1; their product.'),
   },
   {
+    word: message('Case, group, factor'),
+    meaning: message('A named situation of the building, such as evening or wind alarm; loads that come on together; the share of a group that is on in a case, 0 to 1. Every limit has to hold in every case.'),
+  },
+  {
     word: message('Loading, headroom'),
     meaning: message('Demand over the usable current; the rating less the current, in amperes.'),
   },

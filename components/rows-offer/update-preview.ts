@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CellUpdate, ListUpdate, RowUpdate } from '../../src/exchange/update/index.ts';
 import { changedValue } from '../../src/report/changes/changes-text.ts';
-import { columnOf, SCHEMA, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, nameOf, namingKeys, SCHEMA, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Cells, and names of rows, that are shown; more tell a person nothing. */
@@ -22,13 +22,13 @@ export function updatePreview(update: ListUpdate, words: Words, choices: UpdateC
   const hasFormulas = cells.some(({ cell }) => cell.isOwnFormula);
   return html`${cells.length === 0 ? nothing : html`<table>
       <caption class="unseen">${words.say('What the list changes in {sheet}', { sheet: words.text(SCHEMA[sheet].title) })}</caption>
-      <thead><tr><th scope="col">${words.say('Take')}</th>${[words.text(columnOf(sheet, SCHEMA[sheet].tag).title), words.say('Column'), words.say('Before'), words.say('In the list')]
+      <thead><tr><th scope="col">${words.say('Take')}</th>${[namingKeys(sheet).map((key) => words.text(columnOf(sheet, key).title)).join(', '), words.say('Column'), words.say('Before'), words.say('In the list')]
         .map((title) => html`<th scope="col">${title}</th>`)}</tr></thead>
       <tbody>${cells.slice(0, MOST_SHOWN).map(({ row, cell }) => cellLine(sheet, row, cell, words, choices))}</tbody></table>`}
     ${cells.length > MOST_SHOWN ? html`<p>${words.say('And {count} more, which are not shown.', { count: cells.length - MOST_SHOWN })}</p>` : nothing}
     ${hasFormulas ? html`<p class="quiet spoken">${words.say('Formulas that somebody typed stay unless you take the value of the list.')}</p>` : nothing}
     ${added.length === 0 ? nothing : html`<p><label><input type="checkbox" data-do="adds" .checked=${choices.adds} @change=${choices.toggleAdds}>
-      ${words.say('{count, plural, one {One new row} other {# new rows}}: {names}', { count: added.length, names: names(added.map((row) => String(row[SCHEMA[sheet].tag]))) })}</label></p>`}
+      ${words.say('{count, plural, one {One new row} other {# new rows}}: {names}', { count: added.length, names: names(added.map((row) => nameOf(sheet, { cells: row }))) })}</label></p>`}
     ${absent.length === 0 ? nothing : html`<p class="quiet spoken">${words.say('Not in the list, and left as they are: {names}', { names: names(absent) })}</p>`}
     ${leftOut.length === 0 ? nothing : html`<ul class="left-out">${leftOut.slice(0, MOST_SHOWN).map(({ reason }) => html`<li>${reason}</li>`)}</ul>`}`;
 }

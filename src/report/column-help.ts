@@ -1,5 +1,5 @@
 import { ruleInGeneral } from '../engine/index.ts';
-import { allowedText, titleWithUnit, withUnit, type Column, type SheetName } from '../schedule/index.ts';
+import { allowedText, columnOf, titleWithUnit, withUnit, type Column, type SheetName } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 
 /** What a person may want to know of a column, in their language; every word of it follows from the schema. */
@@ -38,12 +38,20 @@ function inputFacts(sheet: SheetName, column: Extract<Column, { role: 'input' }>
 }
 
 function computedFacts(sheet: SheetName, column: Extract<Column, { role: 'computed' }>, words: Words): Facts {
-  const { rule, total, solved } = column;
-  const said = rule ?? solved;
+  const { rule, total, solved, caseTotal, inMarkedCase, inCases, worstOf } = column;
+  const said = rule ?? solved ?? (inMarkedCase && { ...inMarkedCase, of: [inMarkedCase.of] });
+  const gathered = total ?? caseTotal;
   return [
     ...said === undefined ? [] : [{ name: words.say('Rule'), text: ruleInGeneral(sheet, said, words) }],
-    ...total === undefined ? [] : [{ name: words.say('Rule'), text: words.text(total.words) }],
-    ...[said?.source ?? total?.source].flatMap((each) => each === undefined ? [] : [sourced(each, words)]),
+    ...gathered === undefined ? [] : [{ name: words.say('Rule'), text: words.text(gathered.words) }],
+    ...worstOf === undefined ? [] : [{
+      name: words.say('Rule'), text: words.say('the case that makes {figure} what it is', { figure: words.within(columnOf(sheet, worstOf).title) }),
+    }],
+    ...typeof inCases !== 'string' ? [] : [{
+      name: words.say('Cases'), text: inCases === 'highest' ? words.say('The highest of all cases that count.')
+        : words.say('The lowest of all cases that count.'),
+    }],
+    ...[said?.source ?? gathered?.source].flatMap((each) => each === undefined ? [] : [sourced(each, words)]),
   ];
 }
 

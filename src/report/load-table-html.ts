@@ -83,16 +83,16 @@ ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) =
 const MOST_ACROSS = 15;
 const MOST_SIGNS = 125;
 
-/** A table as it fits across a page: a wide one in several of about one width, each with number and tag of the rows. */
+/** A table as it fits across a page: a wide one in several of about one width, each with what names the rows. */
 function across(table: ReportTable, words: Words): ReportTable[] {
-  const { title, columns, rows } = table;
+  const { title, columns, rows, heads = 2 } = table;
   const signs = leastWidth(columns.map((column) => column.title), words.language);
   if (columns.length <= MOST_ACROSS && signs <= MOST_SIGNS) return [table];
   const count = Math.ceil(Math.max(columns.length / MOST_ACROSS, signs / MOST_SIGNS));
-  const width = Math.ceil((columns.length - 2) / count);
+  const width = Math.ceil((columns.length - heads) / count);
   return Array.from({ length: count }, (_each, index) => {
-    const from = 2 + index * width;
-    const part = <Item>(of: readonly Item[]) => [...of.slice(0, 2), ...of.slice(from, from + width)];
+    const from = heads + index * width;
+    const part = <Item>(of: readonly Item[]) => [...of.slice(0, heads), ...of.slice(from, from + width)];
     return {
       ...table, columns: part(columns), rows: rows.map((row) => ({ ...row, cells: part(row.cells) })),
       ...(index > 0 && title !== undefined && { title: words.say('{title}, continued', { title }) }),

@@ -252,6 +252,23 @@ export function tagOf(sheet: SheetName, row: Row): string {
   return typeof tag === 'string' ? tag : '';
 }
 
+/** Keys of the cells by which rows of a sheet are told apart: its tag alone, for most. */
+export function namingKeys(sheet: SheetName): readonly string[] {
+  return SCHEMA[sheet].named ?? [SCHEMA[sheet].tag];
+}
+
+/** What tells a row from the others of its sheet, as persons read it: its tag, or «evening, blinds». */
+export function nameOf(sheet: SheetName, row: Pick<Row, 'cells'>): string {
+  return namingKeys(sheet).map((key) => row.cells[key]).filter((text) => typeof text === 'string').join(', ');
+}
+
+/** What tells a row from the others of its sheet, for programs; `undefined` where some of it is missing. */
+export function identityOf(sheet: SheetName, row: Pick<Row, 'cells'>): string | undefined {
+  const texts = namingKeys(sheet).map((key) => row.cells[key]);
+  if (texts.some((text) => typeof text !== 'string' || text === '')) return undefined;
+  return texts.length === 1 ? texts[0] as string : JSON.stringify(texts);
+}
+
 /** Whether nothing has been entered in a row. */
 export function isBlank(row: Row): boolean {
   for (const key in row.cells) if (row.cells[key] !== null) return false;

@@ -1,26 +1,15 @@
-import { read as readFile, utils, write as save, type WorkBook, type WorkSheet } from '@e965/xlsx';
+import { utils, write as save, type WorkBook } from '@e965/xlsx';
 import fc from 'fast-check';
-import { HyperFormula, type RawCellContent } from 'hyperformula';
 import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
-import { STATE_WORDS } from '../../src/report/model/state-words.ts';
-import {
-  isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type Content, type SheetName,
-} from '../../src/schedule/index.ts';
+import { scheduleDigest } from '../../src/report/index.ts';
+import { SCHEMA, SHEET_NAMES, type Content, type SheetName } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 import { someContent } from '../engine/random-actions.ts';
 import { demoContent } from '../report/demo.ts';
-
-const write = async (schedule: LoadSchedule) =>
-  loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
-const isShown = (schedule: LoadSchedule, sheet: SheetName) => schedule.rows(sheet).length > 0;
-
-/** The workbook as another reader of ECMA-376 understands it. */
-const open = (bytes: Uint8Array): WorkBook =>
-  readFile(bytes, { type: 'array', cellFormula: true, cellNF: true, cellStyles: true });
+import { differences, openWorkbook, recalculate, writeWorkbook } from '../support/recalculate-workbook.ts';
 
 /** The schedule that a workbook carries, read and written again. */
 async function readBack(bytes: Uint8Array): Promise<string> {
@@ -37,80 +26,27 @@ async function readBack(bytes: Uint8Array): Promise<string> {
 const resaved = (workbook: WorkBook, bookSST = false) =>
   new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx', bookSST }) as ArrayBuffer);
 
-/** Cells of a worksheet as a spreadsheet engine takes them. */
-function contents(sheet: WorkSheet): RawCellContent[][] {
-  const { e: end } = utils.decode_range(sheet['!ref']!);
-  return Array.from({ length: end.r + 1 }, (_row, r) => Array.from({ length: end.c + 1 }, (_column, c) => {
-    const cell = sheet[utils.encode_cell({ r, c })] as { f?: string; v?: RawCellContent } | undefined;
-    // INT goes down in every spreadsheet; that of this engine goes towards zero (hyperformula 3.5.0).
-    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v
-      ?? null : `=${cell.f.replace(/\bINT\(/g, 'FLOOR.MATH(')}`;
-  }));
-}
-
-/** The sheets of the schedule worked out by a spreadsheet engine from nothing but what stands in the file. */
-function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
-  const { Sheets } = open(bytes);
-  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name))
-    .map((name) => schedule.words.text(SCHEMA[name].title));
-  const sheets = titles.map((title) => [title, contents(Sheets[title]!)] as const);
-  // Within SUMPRODUCT every spreadsheet works columns out cell by cell; this engine does when it is told to.
-  return HyperFormula.buildFromSheets(
-    Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false, useArrayArithmetic: true });
-}
-
-/**
- * What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need.
- */
-function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValue {
-  const isRead = ['supplies.usable', 'supplies.batteryNeeded', 'ways.available', 'outputs.rating'].includes(`${sheet}.${column.key}`);
-  if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isRead) return value;
-  const steps = 10 ** (column.decimals ?? 2);
-  return column.safeSide === 'down'
-    ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
-}
-
-/** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
-function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
-  return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
-    const { words } = schedule;
-    const id = engine.getSheetId(words.text(SCHEMA[sheet].title))!;
-    return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
-      const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
-      const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
-      const expected = column.role === 'computed' && column.status === true
-        && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
-        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
-      const value = found === '' ? null : found;
-      const isSame = typeof value === 'number' && typeof expected === 'number'
-        ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
-      const formula = engine.getCellFormula({ sheet: id, row: place + 1, col: index });
-      return isSame ? [] : [[sheet, place + 1, column.key, value, expected, formula]];
-    }));
-  });
-}
-
 describe('the load table as a workbook', () => {
   test('a spreadsheet engine comes to every figure of the demo', async () => {
     const schedule = new LoadSchedule(demoContent());
-    const engine = recalculate(schedule, await write(schedule));
+    const engine = recalculate(schedule, await writeWorkbook(schedule));
     expect(differences(schedule, engine)).toEqual([]);
     engine.destroy();
   });
 
   test.each(['de', 'fr'])('so it does in %s, where statuses and choices have other words', async (language) => {
     const schedule = new LoadSchedule(demoContent(), { words: await loadWords(language) });
-    const bytes = await write(schedule);
+    const bytes = await writeWorkbook(schedule);
     const engine = recalculate(schedule, bytes);
     expect(differences(schedule, engine)).toEqual([]);
     engine.destroy();
-    expect(open(bytes).SheetNames).not.toContain('Devices');
+    expect(openWorkbook(bytes).SheetNames).not.toContain('Devices');
     expect(await readBack(bytes)).toBe(writeSchedule(schedule.content()));
   });
 
   test('figures that are changed in the workbook have their consequences, as they have in the schedule', async () => {
     const schedule = new LoadSchedule(demoContent());
-    const engine = recalculate(schedule, await write(schedule));
+    const engine = recalculate(schedule, await writeWorkbook(schedule));
     const formulaAt = (sheet: SheetName, place: number) => engine.getCellFormula({
       sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: place,
       col: SCHEMA[sheet].columns.findIndex(({ key }) => key === 'status'),
@@ -151,7 +87,7 @@ describe('the load table as a workbook', () => {
   test('on random schedules too, unknown figures, missing and shared tags included', async () => {
     await fc.assert(fc.asyncProperty(someContent, async (content) => {
       const schedule = new LoadSchedule(content);
-      const engine = recalculate(schedule, await write(schedule));
+      const engine = recalculate(schedule, await writeWorkbook(schedule));
       const found = differences(schedule, engine);
       engine.destroy();
       schedule.dispose();
@@ -169,16 +105,16 @@ describe('the load table as a workbook', () => {
         ],
       },
     });
-    const bytes = await write(schedule);
+    const bytes = await writeWorkbook(schedule);
     expect(differences(schedule, recalculate(schedule, bytes))).toEqual([]);
     const place = SCHEMA.supplies.columns.findIndex(({ key }) => key === 'demand');
-    expect((open(bytes).Sheets.Supplies![utils.encode_cell({ r: 0, c: place })] as { v: string }).v)
+    expect((openWorkbook(bytes).Sheets.Supplies![utils.encode_cell({ r: 0, c: place })] as { v: string }).v)
       .toBe('Demand (A) *');
   });
 
   test('another reader finds the sheets, headings, number formats, widths and names', async () => {
     const schedule = new LoadSchedule(demoContent());
-    const workbook = open(await write(schedule));
+    const workbook = openWorkbook(await writeWorkbook(schedule));
     expect(workbook.SheetNames.slice(0, 1 + SHEET_NAMES.length)).toEqual(['Load table', ...SHEET_NAMES.map((name) => SCHEMA[name].title)]);
     expect(workbook.SheetNames).toEqual(
       expect.arrayContaining(['Findings', 'Assumptions', 'Before energising', 'Commissioning'])
@@ -191,7 +127,13 @@ describe('the load table as a workbook', () => {
     };
     expect(at('demand', 0).v).toBe('Demand (A)');
     expect([at('demand', 1).z, at('loading', 1).z, at('units', 1).z]).toEqual(['0.00', '0%', '0']);
-    expect(at('demand', 1).f).toMatch(/^IF\(\$A2="",0,SUMIF\(Devices!/);
+    expect(at('demand', 1).f).toMatch(/'Demand by case'/);
+    const content = demoContent();
+    const plain = openWorkbook(await writeWorkbook(
+      new LoadSchedule({ ...content, sheets: { ...content.sheets, cases: [], factors: [] } })));
+    const place = utils.encode_cell({ r: 1, c: SCHEMA.supplies.columns.findIndex(({ key }) => key === 'demand') });
+    expect((plain.Sheets.Supplies![place] as { f: string }).f).toMatch(/^IF\(\$A2="",0,SUMIF\(Devices!/);
+    expect(plain.SheetNames).not.toContain('Demand by case');
     expect(supplies['!cols']!.length).toBe(SCHEMA.supplies.columns.length);
     expect(workbook.Workbook!.Names)
       .toContainEqual(
@@ -213,23 +155,24 @@ describe('the load table as a workbook', () => {
     }],
   ])('%s is read back without loss', async (_name, content) => {
     const schedule = new LoadSchedule(content);
-    expect(await readBack(await write(schedule))).toBe(writeSchedule(schedule.content()));
+    expect(await readBack(await writeWorkbook(schedule))).toBe(writeSchedule(schedule.content()));
   });
 
   test.each([true, false])('it is read back after another program has saved it, texts shared: %s', async (bookSST) => {
     const schedule = new LoadSchedule(demoContent());
-    const saved = resaved(open(await write(schedule)), bookSST);
+    const saved = resaved(openWorkbook(await writeWorkbook(schedule)), bookSST);
     expect(await readBack(saved)).toBe(writeSchedule(schedule.content()));
     // The other program wrote every cell anew, and changed none.
     expect(await readLoadTable(saved)).toMatchObject({ ok: true, edits: [] });
   });
 
   test('the same schedule makes the same file', async () => {
-    expect(await write(new LoadSchedule(demoContent()))).toEqual(await write(new LoadSchedule(demoContent())));
+    const written = () => writeWorkbook(new LoadSchedule(demoContent()));
+    expect(await written()).toEqual(await written());
   });
 
   test('what is no load table is refused with what to do', async () => {
-    const bytes = await write(new LoadSchedule());
+    const bytes = await writeWorkbook(new LoadSchedule());
     expect(await readLoadTable(bytes.slice(0, 400)))
       .toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
     const other = resaved({ SheetNames: ['A'], Sheets: { A: utils.aoa_to_sheet([['x']]) } });

@@ -12,6 +12,7 @@ const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'supplies.connected': ['connected', 'limitDiversity'],
   'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
   'supplies.battery': ['batteryNeeded'],
+  'supplies.lasts': ['batteryLasts'],
   'branches.cableLength': ['cableLength'],
   'branches.busDemand': ['busDemand'],
   'branches.nodes': ['nodes', 'free', 'used'],

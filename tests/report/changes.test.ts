@@ -45,7 +45,7 @@ test('a value, and what it does to totals and statuses', () => {
   });
   expect(changesText(changes)).toBe([
     'Devices', '  D2: changed: Qty 2 → 3', '', 'What that did to totals and statuses',
-    '  Supplies, L1: Connected 7.00\u00a0A → 10.00\u00a0A; Demand 7.00\u00a0A → 10.00\u00a0A; Loading 70\u202f% → 100\u202f%; Spare 1.00\u00a0A → −2.00\u00a0A; Limit diversity 1.14 → 0.80; Status within limits → near limit',
+    '  Supplies, L1: Connected 7.00\u00a0A → 10.00\u00a0A; Demand 7.00\u00a0A → 10.00\u00a0A; Loading 70\u202f% → 100\u202f%; Spare 1.00\u00a0A → −2.00\u00a0A; Limit diversity 1.14 → 0.80; Power 168 W → 240 W; Status within limits → near limit',
     '', 'Findings',
     `  new: near limit: Supplies; L1; ${after.findings.find(({ sheet }) => sheet === 'supplies')!.message}`,
     '',

@@ -32,6 +32,14 @@ test('a column that is calculated: the rule in words that hold for every row, an
   expect(facts('branches', 'nodes')[0]).toBe('Rule: sum of nodes over the device rows that name it');
 });
 
+test('a column that follows cases: which of them counts, what is added up in each, what marked ones give', () => {
+  expect(facts('supplies', 'demand')).toContain('Cases: The highest of all cases that count.');
+  expect(facts('ways', 'available')).toContain('Cases: The lowest of all cases that count.');
+  expect(facts('runs', 'worstCase')[0]).toBe('Rule: the case that makes demand what it is');
+  expect(facts('cases', 'demand')[0]).toBe('Rule: sum of power over all supplies in this case');
+  expect(facts('supplies', 'standbyDemand')[0]).toContain('demand in the case marked standby');
+});
+
 describe.each(SHEET_NAMES)('every column of the sheet %s', (sheet) => {
   test.each(SCHEMA[sheet].columns.map((column) => [column.key, column] as const))('%s', (key, column) => {
     const { title, facts: told } = columnHelp(sheet, column, ENGLISH);
@@ -40,6 +48,11 @@ describe.each(SHEET_NAMES)('every column of the sheet %s', (sheet) => {
     // A path that was left in a rule would stand in braces.
     expect(told.filter(({ text }) => /[{}]|undefined|null|NaN/.test(text))).toEqual([]);
     if (column.role === 'input') expect(told[0]!.name).toBe('May be entered');
-    else if (column.status !== true) expect(told.map(({ name }) => name)).toEqual(['Rule', 'Source', 'In files']);
+    else if (column.status !== true) {
+      const isWorst = typeof column.inCases === 'string';
+      expect(told.map(({ name }) => name)).toEqual([
+        'Rule', ...isWorst ? ['Cases'] : [], ...column.worstOf === undefined ? ['Source'] : [], 'In files',
+      ]);
+    }
   });
 });

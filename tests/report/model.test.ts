@@ -52,7 +52,7 @@ describe('the load table of the demo', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways',
       'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
-      'enclosures', 'devices-per-rail',
+      'enclosures', 'cases', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
       'commissioning',
@@ -88,19 +88,24 @@ describe('the load table of the demo', () => {
     const supplies = sectionOf(report, 'supplies').tables.at(-1)!;
     const shown = (of: typeof supplies, row: (typeof supplies)['rows'][number], title: string) =>
       Number(row.cells[of.columns.findIndex((column) => column.title.startsWith(title))]!.text.replace('≥', ''));
+    let inWorst = 0;
     for (const [index, table] of tables.entries()) {
-      const total = table.rows.at(-1)!;
-      expect(total.isTotal).toBe(true);
+      // Below the sum of the lines stands what is asked in the worst case, where that is a named one.
+      const isWorst = (row: (typeof table)['rows'][number]) => row.cells.some(({ text }) => text.startsWith('Worst case: '));
+      const rows = table.rows.filter((row) => !isWorst(row));
+      const [total, worst] = [rows.at(-1)!, table.rows.find(isWorst)];
+      expect([total.isTotal, table.rows.at(-1)]).toEqual([true, worst ?? total]);
+      if (worst !== undefined) inWorst += 1;
       for (const title of ['Connected', 'Demand']) {
-        const lines = table.rows.filter((row) => row !== total)
-          .reduce((sum, row) => sum + shown(table, row, title), 0);
+        const lines = rows.filter((row) => row !== total).reduce((sum, row) => sum + shown(table, row, title), 0);
         // Each line is written to a hundredth.
-        const close = { absolute: 0.005 * table.rows.length, relative: 0 };
-        expect(shown(supplies, supplies.rows[index]!, title)).toEqual(closeTo(lines, close));
-        expect(shown(table, total, title))
+        expect(shown(table, total, title)).toEqual(closeTo(lines, { absolute: 0.005 * rows.length, relative: 0 }));
+        const whole = title === 'Demand' ? worst ?? total : total;
+        expect(shown(table, whole, title))
           .toEqual(closeTo(shown(supplies, supplies.rows[index]!, title), { absolute: 0.01, relative: 0 }));
       }
     }
+    expect(inWorst).toBe(demo.rows('supplies').filter(({ id }) => demo.value('supplies', id, 'worstCase') !== null).length);
     expect(tables.length).toBe(demo.rows('supplies').length);
   });
 

@@ -22,7 +22,7 @@ const panel = () => new LoadSchedule({
     ways: [{ way: 'L1-F1', rail: 'L1', kind: 'B', rated: 4 }, { way: 'L1-F2', rail: 'L1' }],
     runs: [{ run: 'L1-W1', way: 'L1-F1', branch: 'B2', length: 20, measuredCurrent: 0.3 }],
     devices: [
-      { ref: 'L1-001', area: 'Level 1, hall', type: 'Lamp', qty: 2, run: 'L1-W1', branch: 'B2', source: 'a.csv: 3', distance: 4 },
+      { ref: 'L1-001', area: 'Level 1, hall', type: 'Lamp', group: 'hall', qty: 2, run: 'L1-W1', branch: 'B2', source: 'a.csv: 3', distance: 4 },
       { ref: 'L1-002', area: 'Level 1', type: 'Lamp', qty: '=[devices.qty@L1-001]*2', run: 'L1-W1', branch: 'B2' },
       { ref: 'Spot', area: 'Level 10', type: 'Lamp', qty: '=SUM([devices.qty@L1-001:@L1-002])', rail: 'L1', branch: 'B1' },
       { ref: 'L2-001', area: 'Level 1', type: 'Lamp', qty: 1, rail: 'L2', branch: 'B1' },
@@ -88,7 +88,7 @@ describe('a supply', () => {
     expect(schedule.content().sheets.supplies!.at(-1)).toEqual({ rail: 'L3', rated: 10, enclosure: 'KP-1' });
     expect(schedule.content().sheets.runs!.at(-1)).toEqual({ run: 'L3-W1', way: 'L3-F1', branch: 'B3', length: 20 });
     expect(schedule.content().sheets.devices!.slice(4)).toEqual([
-      { ref: 'L3-001', area: 'Level 2, hall', type: 'Lamp', qty: 2, run: 'L3-W1', branch: 'B3', distance: 4 },
+      { ref: 'L3-001', area: 'Level 2, hall', type: 'Lamp', group: 'hall', qty: 2, run: 'L3-W1', branch: 'B3', distance: 4 },
       { ref: 'L3-002', area: 'Level 2', type: 'Lamp', qty: '=[devices.qty@L3-001]*2', run: 'L3-W1', branch: 'B3' },
       { ref: 'Spot 2', area: 'Level 10', type: 'Lamp', qty: '=SUM([devices.qty#5:#6])', rail: 'L3', branch: 'B1' },
     ]);

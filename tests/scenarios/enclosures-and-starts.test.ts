@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { columnOf, parseCell, type Cells, type Content, type InputColumn } from '../../src/schedule/index.ts';
+import { columnOf, formatCell, parseCell, type Cells, type Content, type InputColumn } from '../../src/schedule/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt, withWays } from '../support/schedules.ts';
 
@@ -199,6 +200,46 @@ test.each<[Cells, number | null, string]>([
   });
   expect([valueAt(schedule, 'supplies', 0, 'batteryNeeded'), valueAt(schedule, 'supplies', 0, 'status')])
     .toEqual([needed, status]);
+});
+
+describe('how long a battery lasts', () => {
+  // 2 A of lighting and 1 A of control: on a failure of the mains the lights are off.
+  const bridged = (battery: number, cases: Content['sheets'] = {}) => scheduleOf({
+    supplies: [{ rail: 'L1', rated: 5, standbyHours: 4, battery }],
+    devices: [
+      { qty: 2, unitDraw: 1000, rail: 'L1', group: 'lighting' }, { qty: 1, unitDraw: 1000, rail: 'L1', group: 'control' },
+    ], ...cases,
+  });
+  const mainsFail: Content['sheets'] = {
+    cases: [{ case: 'evening' }, { case: 'mains fail', standby: true }],
+    factors: [
+      { case: 'evening', group: 'lighting', factor: 1 }, { case: 'evening', group: 'control', factor: 1 },
+      { case: 'mains fail', group: 'lighting', factor: 0 }, { case: 'mains fail', group: 'control', factor: 1 },
+    ],
+  };
+  const figures = (schedule: LoadSchedule) => ['standbyDemand', 'batteryNeeded', 'batteryLasts', 'status']
+    .map((key) => valueAt(schedule, 'supplies', 0, key));
+
+  // BS 5839-1: 17.5 Ah ÷ (1.25 × 1.75 × 3 A) = 2.66… h; of 1 A alone 17.5 ÷ (1.25 × 1.75) = 8 h, and of 20 Ah, which
+  // bears 1 A for 20 h, 20 ÷ 1.25 = 16 h.
+  test('counts what is on in the case marked standby, and without one the worst of all', () => {
+    expect(figures(bridged(17.5))).toEqual([3, 26.25, expect.closeTo(8 / 3, 9), 'over']);
+    expect(figures(bridged(17.5, mainsFail))).toEqual([1, 8.75, 8, 'ok']);
+    expect(figures(bridged(20, mainsFail))).toEqual([1, 5, 16, 'ok']);
+    // The entered battery is too small by the same measure as it lasts too short.
+    expect(figures(bridged(8, mainsFail))).toEqual([1, 8.75, expect.closeTo(8 / 2.1875, 9), 'over']);
+  });
+
+  test('nothing is said where nothing is drawn; at most so long where a draw is not known; never more than it is', () => {
+    const schedule = bridged(17.5, mainsFail);
+    enter(schedule, 'devices', 1, { qty: 0 });
+    expect(valueAt(schedule, 'supplies', 0, 'batteryLasts')).toBeNull();
+    enter(schedule, 'devices', 1, { qty: 1 });
+    enter(schedule, 'devices', 0, { unitDraw: null });
+    expect([valueAt(schedule, 'supplies', 0, 'batteryLasts'), schedule.partialSign('supplies', idAt(schedule, 'supplies'), 'batteryLasts')])
+      .toEqual([8, '≤']);
+    expect(formatCell(columnOf('supplies', 'batteryLasts'), 8 / 3, ENGLISH, 'show')).toBe('2.6');
+  });
 });
 
 describe('a bus branch is more than its nodes', () => {

@@ -13,7 +13,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
   types: 'type description purpose draw power load inrush nodes diversity group minVoltage note |',
   supplies: 'rail purpose voltage rated units redundant target derating fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
     + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand worstCase loading spare limitDiversity fuseLoading leastTrip'
-    + ' loss standbyDemand batteryNeeded inputCurrent surge status',
+    + ' loss standbyDemand batteryNeeded batteryLasts inputCurrent surge status',
   ways: 'way rail kind rated trip k2 target enclosure width note | connected demand worstCase loading available status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
@@ -43,7 +43,7 @@ const UNITS: Readonly<Record<string, string>> = {
   inrushHeadroom: 'A', ratedCurrent: 'A', inputInrush: 'A', inputCurrent: 'A', surge: 'A', supplySurge: 'A',
   outputSurge: 'A', common: 'A', dc: 'A', dcCoil: 'A', maxVoltage: 'V', maxDcVoltage: 'V',
   area: 'm²', rise: 'K', inside: '°C', top: '°C', offAt: '°C', usedWidth: 'mm', freeWidth: 'mm', railLength: 'mm',
-  standbyHours: 'h', battery: 'Ah', batteryNeeded: 'Ah', maxCable: 'm', cableLength: 'm',
+  standbyHours: 'h', battery: 'Ah', batteryNeeded: 'Ah', batteryLasts: 'h', maxCable: 'm', cableLength: 'm',
 };
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];

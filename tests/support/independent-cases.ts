@@ -1,4 +1,4 @@
-import { batteryNeeded } from './independent-starts.ts';
+import { batteryLasts, batteryNeeded } from './independent-starts.ts';
 import {
   byTag, named, recalculate, usableOf, type Coincidence, type Figures, type InputRow, type InputSchedule,
 } from './independent.ts';
@@ -214,6 +214,7 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
       limitDiversity: over(times(usable, target), connected), fuseLoading: over(worst, number(row, 'fuse')),
       loss: worstOf(loss!, true), inputCurrent: worstOf(inputCurrent!, true), power: worstOf(power!, true), surge,
       worstCase: nameOf(placeOf(demand!)), standbyDemand: standby, batteryNeeded: batteryNeeded(row, standby),
+      batteryLasts: batteryLasts(row, standby),
       togetherDemand: marked(demand!, onSupply(row), 'together', true),
       partial: Object.fromEntries(Object.keys(partial).map((key) =>
         [key, anywhere((of) => of.supplies[at]!.partial[key as keyof typeof partial])])),

@@ -31,3 +31,10 @@ export function batteryNeeded(supply: InputRow, demand: number): Known {
   const rate = battery !== null && demand * 20 <= battery ? 1 : 1.75;
   return times(times(1.25 * rate, demand), number(supply, 'standbyHours'));
 }
+
+/** Hours for which a battery bears a current at the end of its life, by the same source solved for the time. */
+export function batteryLasts(supply: InputRow, demand: number): Known {
+  const battery = number(supply, 'battery');
+  if (battery === null || demand === 0) return null;
+  return battery / demand / (demand * 20 <= battery ? 1.25 : 2.1875);
+}

@@ -2,7 +2,7 @@ import { independentExtra } from './independent-extra.ts';
 import { betweenWays } from './independent-second-feed.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
-import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
+import { batteryLasts, batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
 import { hasMisfit, isVoltageUnread } from './independent-voltage.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
@@ -33,8 +33,9 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; batteryNeeded: Known; inputCurrent: Known; surge: Known; status: Status;
-  partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean };
+  fuseLoading: Known; loss: Known; batteryNeeded: Known; batteryLasts: Known;
+  inputCurrent: Known; surge: Known; status: Status;
+  partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean; lasts: boolean };
 }
 export interface BranchFigures {
   nodes: number; free: Known; used: Known; cables: number; cableLength: number; busDemand: number; status: Status;
@@ -366,6 +367,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     || ((offAt !== null || isNotDerated) && (top === null || isTopPartial)));
   return {
     usable, connected: connected.sum, demand: demand.sum, loading, batteryNeeded: needed,
+    batteryLasts: batteryLasts(row, demand.sum),
     spare: minus(times(usable, target), demand.sum),
     limitDiversity: over(times(usable, target), connected.sum),
     fuseLoading: over(demand.sum, fuse),
@@ -382,7 +384,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     ),
     partial: {
       usable: isUsablePartial, connected: connected.partial, demand: demand.partial,
-      battery: demand.partial && isGiven(row.standbyHours),
+      battery: demand.partial && isGiven(row.standbyHours), lasts: demand.partial && isGiven(row.battery),
     },
   };
 }

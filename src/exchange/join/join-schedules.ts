@@ -1,7 +1,7 @@
 import {
-  findColumn, isFormula, nextTags, referencesOf, removeRows, ScheduleDocument, SHEET_NAMES, toContent, toSnapshot,
-  withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row, type RowAcceptance,
-  type SheetName, type Snapshot, type Variant,
+  findColumn, isFormula, nextTags, referencesOf, removeRows, SCHEMA, ScheduleDocument, SHEET_NAMES, toContent,
+  toSnapshot, withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row,
+  type RowAcceptance, type SheetName, type Snapshot, type Variant,
 } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 import { cellsOf, jointRows, tagKey, type JointRow, type Sides } from './joint-rows.ts';
@@ -130,19 +130,21 @@ class Joining {
       renamed.set(tag, given);
       return given;
     };
+    // What is named by several cells together gets no other name: two of one name are told as what they are.
+    const isTagged = SCHEMA[sheet].named === undefined;
     const ofMine = new Map(joint.filter(({ mine }) => mine !== undefined).map((row) => [row.tag, row]));
     this.#rows[sheet] = joint.flatMap((row): MadeRow[] => {
       const name = `${sheet}/${row.name}`;
       if (row.mine === undefined) {
         // A tag that mine gave another row, which theirs does not have or calls otherwise.
-        const other = row.base === undefined && row.tag !== '' ? ofMine.get(row.tag) : undefined;
+        const other = row.base === undefined && row.tag !== '' && isTagged ? ofMine.get(row.tag) : undefined;
         const isTaken = other !== undefined && this.#tagIn(other, 'theirs') !== row.tag;
         const isBoth = isTaken && this.#decisions.of(name) === 'both';
         return [{
           ...row, id: next++, ...(isTaken ? { isTaken } : {}), ...(isBoth ? { renamed: newTag(row.tag) } : {}),
         }];
       }
-      if (row.base !== undefined || row.theirs === undefined || !this.#decisions.isBoth(name)) {
+      if (row.base !== undefined || row.theirs === undefined || !isTagged || !this.#decisions.isBoth(name)) {
         return [{ ...row, id: row.mine }];
       }
       const { theirs, ...own } = row;
@@ -193,12 +195,14 @@ class Joining {
       let outcome = parts ?? joinValues(row.base === undefined ? undefined : was, own, other);
       // Nobody knows whether one of them entered it or the other one took it out.
       const isOneSided = this.#sides.base === undefined && (own === null) !== (other === null);
-      const isTaken = outcome === 'theirs' && key === tagKey(sheet) && this.#isTagOfMine(sheet, other!);
+      const isTaken = outcome === 'theirs' && key === tagKey(sheet) && SCHEMA[sheet].named === undefined
+        && this.#isTagOfMine(sheet, other!);
       if (parts === undefined && (outcome === 'conflict' || isTaken || isOneSided)) {
         outcome = this.#decisions.ask({
           ...this.#placeOf(row, 'cell', key), base: files('base')?.[key] ?? null, mine: files('mine')![key] ?? null,
           theirs: files('theirs')![key] ?? null,
-          choices: row.base === undefined && !isOneSided ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'],
+          choices: row.base === undefined && !isOneSided && SCHEMA[sheet].named === undefined
+            ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'],
         }, outcome === 'theirs' && !isTaken ? 'theirs' : 'mine') === 'theirs' ? 'theirs' : 'mine';
       }
       if (outcome === 'theirs') keys.push(key);

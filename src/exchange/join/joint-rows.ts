@@ -1,5 +1,5 @@
 import {
-  isBlank, SCHEMA, SHEET_NAMES, tagOf, type Cells, type Content, type Row, type SheetName,
+  identityOf, isBlank, nameOf, SCHEMA, SHEET_NAMES, type Cells, type Content, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import { matchRows, pairRows } from '../../schedule/compare/index.ts';
 
@@ -15,6 +15,7 @@ export interface JointRow {
   readonly sheet: SheetName;
   /** Names it among its sheet in what a person decides: its tag, or its number where that tells nothing. */
   readonly name: string;
+  /** What tells it from the others, as persons read it: its tag, or «evening, blinds». */
   readonly tag: string;
   readonly base?: number;
   readonly mine?: number;
@@ -67,7 +68,7 @@ function jointSheet(sheet: SheetName, sides: Sides): JointSheet {
   }
   const rows = withOthers([...sources.values()], others, theirs.length);
   const tagIn = ({ mine: own, theirs: other }: Omit<JointRow, 'sheet' | 'name' | 'tag'>) =>
-    tagOf(sheet, own === undefined ? theirs[other!]! : mine[own]!);
+    nameOf(sheet, own === undefined ? theirs[other!]! : mine[own]!);
   const counts = new Map<string, number>();
   for (const row of rows) counts.set(tagIn(row), (counts.get(tagIn(row)) ?? 0) + 1);
   return {
@@ -103,7 +104,7 @@ function namesOf(sheet: SheetName, hasBase: boolean): ((row: Row) => string | un
   const content = ({ cells }: Row) =>
     JSON.stringify(Object.entries(cells).filter(([, value]) => value !== null)
       .sort(([one], [other]) => (one < other ? -1 : 1)));
-  const names = [content, (row: Row) => tagOf(sheet, row) || undefined];
+  const names = [content, (row: Row) => identityOf(sheet, row)];
   return sheet !== 'devices' ? names : hasBase ? [...names, sourceOf] : [...names, sourceOf, kindOfDevice];
 }
 

@@ -1,6 +1,6 @@
 import {
-  columnOf, FileRows, grouped, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells,
-  type CellValue, type ScheduleDocument, type SheetName,
+  columnOf, FileRows, grouped, identityOf, inputColumns, isFormula, isNumeric, nameOf, namingKeys, tagOf, writeKeyForm,
+  type Cells, type CellValue, type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { readAliases, withAliases } from '../takeoff/names/aliases.ts';
@@ -19,6 +19,7 @@ export interface CellUpdate {
 
 /** A row of the schedule of which a list says something else. */
 export interface RowUpdate {
+  /** What names it: its tag, or «evening, blinds». */
   readonly tag: string;
   readonly id: number;
   /** Its number in the sheet, from 1. */
@@ -35,7 +36,7 @@ export interface LeftOutRow {
   readonly reason: string;
 }
 
-/** What a list would change in the rows of its sheet, matched by tag: each of its rows stands in one of these. */
+/** What a list would change in the rows of its sheet, matched by what names them: each of its rows is in one. */
 export interface ListUpdate {
   readonly sheet: SheetName;
   readonly changed: readonly RowUpdate[];
@@ -44,7 +45,7 @@ export interface ListUpdate {
   /** Rows that say the same as the schedule. */
   readonly same: number;
   readonly leftOut: readonly LeftOutRow[];
-  /** Tags of rows of the schedule that are not in the list; they stay as they are. */
+  /** What names the rows of the schedule that are not in the list; they stay as they are. */
   readonly absent: readonly string[];
 }
 
@@ -57,39 +58,44 @@ export interface ListUpdate {
  */
 export function compareWithList(document: ScheduleDocument, list: ListRows, words: Words = ENGLISH): ListUpdate {
   const { sheet, rows, lines } = list;
-  const there = grouped(document.rows(sheet), (row) => tagOf(sheet, row));
+  const there = grouped(document.rows(sheet), (row) => identityOf(sheet, row) ?? '');
   const called = sheet === 'types' ? typesByAlias(document) : new Map<string, string>();
-  const listed = grouped(rows, (cells) => tagIn(sheet, cells));
+  const listed = grouped(rows, (cells) => identityOf(sheet, { cells }) ?? '');
   const leftOut: LeftOutRow[] = [];
   const leaveOut = (place: number, reason: string) => {
     const line = lines?.[place] ?? place + 1;
-    const tag = tagIn(sheet, rows[place]!);
+    const tag = nameOf(sheet, { cells: rows[place]! });
     const sentence = lines === undefined ? words.say('Row {row} of the list: {reason}', { row: line, reason })
       : words.say('Line {line}: {reason}', { line, reason });
     leftOut.push({ line, tag, reason: sentence });
   };
-  const reasonOf = (tag: string): string | undefined => {
-    const tagTitle = words.text(columnOf(sheet, SCHEMA[sheet].tag).title);
-    if (tag === '') return words.say('it has no {tag}, which would name its row. Enter one.', { tag: tagTitle });
+  const reasonOf = (cells: Cells): string | undefined => {
+    const [tag, name] = [identityOf(sheet, { cells }), nameOf(sheet, { cells })];
+    const titleOf = (keys: readonly string[]) => keys.map((key) => words.text(columnOf(sheet, key).title)).join(', ');
+    const tagTitle = titleOf(namingKeys(sheet));
+    if (tag === undefined) {
+      const missing = namingKeys(sheet).filter((key) => (cells[key] ?? null) === null);
+      return words.say('it has no {tag}, which would name its row. Enter one.', { tag: titleOf(missing) });
+    }
     if (listed.get(tag)!.length > 1) {
       return words.say('“{name}” stands {count} times in the list. Leave one of them.',
-        { name: tag, count: listed.get(tag)!.length });
+        { name, count: listed.get(tag)!.length });
     }
     const known = there.get(tag)?.length ?? 0;
     const type = known > 0 ? undefined : called.get(tag.toLowerCase());
     if (type !== undefined) {
       return words.say('“{name}” is an alias of “{type}” in the schedule. Call it so in the list, or take the alias out there.',
-        { name: tag, type });
+        { name, type });
     }
     return known < 2 ? undefined : words.say(
       '{count} rows of the schedule are called “{name}”. Give each a {tag} of its own there.',
-      { name: tag, count: known, tag: tagTitle });
+      { name, count: known, tag: tagTitle });
   };
 
-  const taken = rows.map((cells, place) => ({ cells, place, tag: tagIn(sheet, cells) }))
+  const taken = rows.map((cells, place) => ({ cells, place, tag: identityOf(sheet, { cells }) ?? '' }))
     .filter(({ cells }) => Object.keys(cells).length > 0)
-    .filter(({ place, tag }) => {
-      const reason = reasonOf(tag);
+    .filter(({ place, cells }) => {
+      const reason = reasonOf(cells);
       if (reason !== undefined) leaveOut(place, reason);
       return reason === undefined;
     });
@@ -123,10 +129,10 @@ export function compareWithList(document: ScheduleDocument, list: ListRows, word
       const after = isAdded ? value : cells[key]!;
       return [{ key, before: isOwnFormula ? written(before, at) : before, after, value, isOwnFormula }];
     });
-    if (differing.length > 0) changed.push({ tag, id: old.id, row: at + 1, cells: differing });
+    if (differing.length > 0) changed.push({ tag: nameOf(sheet, old), id: old.id, row: at + 1, cells: differing });
   }
   const same = read.size - changed.length - added.length;
-  const absent = [...there.keys()].filter((tag) => tag !== '' && !listed.has(tag));
+  const absent = [...there].filter(([tag]) => tag !== '' && !listed.has(tag)).map(([, [row]]) => nameOf(sheet, row!));
   return { sheet, changed, added, same, leftOut: leftOut.sort((one, other) => one.line - other.line), absent };
 }
 
@@ -146,12 +152,8 @@ function readFormulas(
   return readFormulas(document, list, good.map(({ row }) => row), leaveOut, words);
 }
 
-/** The types of the schedule by their aliases, in small letters. */
+/** The types of the schedule by their aliases, in small letters; of two that share one the first. */
 function typesByAlias(document: ScheduleDocument): ReadonlyMap<string, string> {
-  return new Map(document.rows('types').flatMap((row) =>
+  return new Map([...document.rows('types')].reverse().filter((row) => tagOf('types', row) !== '').flatMap((row) =>
     readAliases(row.cells.aliases).map((alias): [string, string] => [alias.toLowerCase(), tagOf('types', row)])));
-}
-
-function tagIn(sheet: SheetName, cells: Cells): string {
-  return tagOf(sheet, { id: -1, cells });
 }

@@ -1,4 +1,4 @@
-import { findColumn, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
+import { findColumn, namingKeys, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
 import { shownText } from '../../findings/index.ts';
 import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
@@ -72,7 +72,7 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
 /** The values of a changed row as before and after, those of an added or removed one as they are. */
 export function valueWords(sheet: SheetName, { kind, values }: RowChange, words: Words): string {
   if (kind === 'changed') return pairWords(sheet, values, words);
-  return values.filter(({ key }) => key !== SCHEMA[sheet].tag).map(({ key, before, after }) => {
+  return values.filter(({ key }) => !namingKeys(sheet).includes(key)).map(({ key, before, after }) => {
     const column = findColumn(sheet, key);
     return `${titleOf(column, key, words)} ${changedValue(column, after ?? before, words)}`;
   }).join(words.say('; '));

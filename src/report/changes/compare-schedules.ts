@@ -1,12 +1,13 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  computedColumns, DETAIL_KEYS, inputColumns, isFormula, SHEET_NAMES, tagOf, withOtherIds,
+  computedColumns, DETAIL_KEYS, inputColumns, isFormula, nameOf, SHEET_NAMES, withOtherIds,
   type CellValue, type DetailKey, type Revision, type Row, type SheetName, type Variant,
 } from '../../schedule/index.ts';
 import {
   compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
 } from '../../schedule/compare/index.ts';
 import { fileDigest } from '../digest/index.ts';
+import { tellsMore } from '../model/sheet-section.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
 import { compareFindings, type FindingChange } from './compare-findings.ts';
@@ -24,6 +25,7 @@ export interface RowChange {
   /** `moved`: it stands in another order among the other rows; that its number is another is no move. */
   readonly kind: 'added' | 'removed' | 'moved' | 'changed';
   readonly sheet: SheetName;
+  /** What tells it from the other rows of its sheet: its tag, or «evening, blinds». */
   readonly tag: string;
   readonly row: number | null;
   readonly was: number | null;
@@ -40,6 +42,9 @@ export interface FigureChange {
   readonly row: number;
   readonly values: readonly ValueChange[];
 }
+
+/** Sheets of which figures are compared: those whose rows have a status, and cases with what is asked in each. */
+const JUDGED: readonly SheetName[] = [...SHEETS_WITH_STATUS, 'cases'];
 
 /** What is different between two schedules. */
 export interface ScheduleChanges {
@@ -74,7 +79,7 @@ export function compareSchedules(
       return was === is ? [] : [{ key, before: was, after: is }];
     }),
     rows: SHEET_NAMES.flatMap((sheet) => rowChanges(sheet, matched[sheet], before, after, formulas)),
-    figures: SHEETS_WITH_STATUS.flatMap((sheet) => figureChanges(sheet, matched[sheet], before, after)),
+    figures: JUDGED.flatMap((sheet) => figureChanges(sheet, matched[sheet], before, after)),
     findings: compareFindings(before, after, matched),
     accepted: compareAcceptances(before, after, matched),
     revisions: compareLists(old.revisions ?? [], present.revisions ?? [], ({ revision }) => revision),
@@ -106,12 +111,12 @@ function rowChanges(
   const change = (
     kind: RowChange['kind'], old: Row | undefined, present: Row | undefined, changed: readonly ValueChange[],
   ): RowChange => ({
-    kind, sheet, tag: tagOf(sheet, (present ?? old)!), values: changed,
+    kind, sheet, tag: nameOf(sheet, (present ?? old)!), values: changed,
     row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old),
   });
   const below = (row: number): RowChange['below'] => {
     const above = after.rows(sheet)[row - 2];
-    return above === undefined ? null : tagOf(sheet, above) || row - 1;
+    return above === undefined ? null : nameOf(sheet, above) || row - 1;
   };
   return [
     ...removed.map((row) => change('removed', row, undefined, values(row, undefined))),
@@ -134,13 +139,17 @@ function plain(value: unknown): CellValue {
 function figureChanges(
   sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
 ): FigureChange[] {
-  const keys = computedColumns(sheet).map(({ key }) => key);
+  const columns = computedColumns(sheet);
   return pairs.flatMap((pair) => {
-    const values = keys.flatMap((key) => {
+    const values = columns.flatMap((column) => {
+      const { key } = column;
+      // What a marked case gives is told where it is another figure than the one that is told anyway.
+      const isTold = [[before, pair.before], [after, pair.after]] as const;
+      if (!isTold.some(([schedule, { id }]) => tellsMore(schedule, sheet, id, column))) return [];
       const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
       return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
     });
-    return values.length === 0 ? [] : [{ sheet, tag: tagOf(sheet, pair.after), row: pair.is + 1, values }];
+    return values.length === 0 ? [] : [{ sheet, tag: nameOf(sheet, pair.after), row: pair.is + 1, values }];
   });
 }
 

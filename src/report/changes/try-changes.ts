@@ -1,7 +1,7 @@
 import { SEVERITIES, type Severity, type Status } from '../../findings/index.ts';
 import { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnOf, SHEET_NAMES, tagOf, withUnit, type Change, type Row, type SheetName,
+  columnOf, nameOf, SHEET_NAMES, withUnit, type Change, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import type { MatchedRows } from '../../schedule/compare/index.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
@@ -102,7 +102,7 @@ function standingChanges(sheet: SheetName, before: LoadSchedule, after: LoadSche
     const was = old && standing(before, old);
     const is = present && standing(after, present);
     return was?.status === is?.status && was?.figure === is?.figure ? []
-      : [{ sheet, tag: tagOf(sheet, (present ?? old)!), key, before: was, after: is }];
+      : [{ sheet, tag: nameOf(sheet, (present ?? old)!), key, before: was, after: is }];
   };
   const gone = before.rows(sheet).filter(({ id }) => after.document.row(sheet, id) === undefined);
   return [

@@ -8,6 +8,7 @@ import { scheduleDigest } from '../digest/index.ts';
 import { panelView } from '../panel-view.ts';
 import { SOFTWARE } from '../software.ts';
 import { assumptionsSection } from './assumptions-section.ts';
+import { casesSection } from './cases-section.ts';
 import { checklistSection } from './checklist-section.ts';
 import { commissioningSection } from './commissioning-section.ts';
 import { detailText, DETAIL_TITLES } from './detail-titles.ts';
@@ -69,6 +70,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     findingsSection(schedule), acceptedSection(schedule),
     sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
     runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    casesSection(schedule),
     devicesPerRail(schedule),
     devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),

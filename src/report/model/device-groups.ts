@@ -1,5 +1,6 @@
+import { loadingRatio } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, formatCell, tagOf, type Column, type Row } from '../../schedule/index.ts';
+import { columnOf, formatCell, tagOf, type CellValue, type Column, type Row, type SheetName } from '../../schedule/index.ts';
 import { numberCell, textCell } from './cells.ts';
 import type { ReportCell, ReportRow, ReportSection, ReportTable } from './report.ts';
 import { filledRows, printedColumns, rowsTable } from './sheet-section.ts';
@@ -109,21 +110,47 @@ function table(
     cells: [textCell(''), ...columns.map((column, index) => index === firstText ? textCell(title) : cellOf(column))],
   });
   const beside = owner === undefined || by !== 'rail' ? [] : BESIDE_DEVICES.flatMap(([sheet, key, title]) => {
-    const amps = schedule.members(sheet, 'rail', owner.id).map((id) => schedule.value(sheet, id, key))
+    const ids = schedule.members(sheet, 'rail', owner.id);
+    const sumOf = (figure: (id: number) => CellValue) => ids.map(figure)
       .reduce<number>((sum, value) => sum + (typeof value === 'number' ? value : 0), 0);
-    return amps === 0 ? [] : [line(schedule.words.say(title), (column) => numberCell(
-      ['connected', 'demand'].includes(column.key) ? figureText(schedule, column, amps) : ''
-    ))];
+    const amps: Readonly<Record<string, number>> = {
+      connected: sumOf((id) => schedule.value(sheet, id, key)),
+      demand: sumOf((id) => byOwnDiversity(schedule, sheet, id, key)),
+    };
+    return amps.connected === 0 ? [] : [line(schedule.words.say(title), (column) => {
+      const own = amps[column.key];
+      return numberCell(own === undefined ? '' : figureText(schedule, column, own));
+    })];
   });
   const whole: Readonly<Record<string, string>> = { connected: 'connected', demand: 'demand', share: 'loading' };
+  const ofSupply = (key: string): CellValue => {
+    const [demand, usable] = ['demand', 'usable'].map((of) => byOwnDiversity(schedule, 'supplies', owner!.id, of));
+    return key !== 'loading' ? byOwnDiversity(schedule, 'supplies', owner!.id, key)
+      : typeof demand === 'number' && typeof usable === 'number' ? loadingRatio(demand, usable) : null;
+  };
   const total = line(schedule.words.say('Total'), (column) => {
     if (!totals.includes(column.key)) return textCell('');
     const key = whole[column.key];
-    const value = beside.length === 0 || key === undefined ? null : schedule.value('supplies', owner!.id, key);
+    const value = beside.length === 0 || key === undefined ? null : ofSupply(key);
     return typeof value !== 'number' ? totalCell(schedule, rows, column)
       : numberCell(schedule.partialSign('supplies', owner!.id, key!) + figureText(schedule, column, value));
   });
-  return { ...listed, rows: [...listed.rows, ...beside, total] };
+  const worst = by === 'rail' && owner !== undefined ? schedule.value('supplies', owner.id, 'worstCase') : null;
+  const inWorst = worst === null ? [] : [line(
+    schedule.words.say('{title}: {text}', { title: schedule.words.text(columnOf('supplies', 'worstCase').title), text: String(worst) }),
+    (column) => {
+      const value = ['demand', 'share'].includes(column.key) ? schedule.value('supplies', owner!.id, whole[column.key]!) : null;
+      return typeof value !== 'number' ? textCell('')
+        : numberCell(schedule.partialSign('supplies', owner!.id, whole[column.key]!) + figureText(schedule, column, value));
+    },
+  )];
+  return { ...listed, rows: [...listed.rows, ...beside, total, ...inWorst] };
+}
+
+/** A figure as device rows add up to it, by their own diversity, which cases may go beyond. */
+function byOwnDiversity(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): CellValue {
+  const own = schedule.cases.cases.length === 0 ? null : schedule.inCase(sheet, id, key, -1);
+  return own ?? schedule.value(sheet, id, key);
 }
 
 const figureText = (schedule: LoadSchedule, column: Column, value: number) =>

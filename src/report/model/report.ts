@@ -34,6 +34,8 @@ export interface ReportTable {
   readonly sentence?: string;
   readonly columns: readonly ReportColumn[];
   readonly rows: readonly ReportRow[];
+  /** How many columns at its start name a row: where it is too wide for a page, each part has them. 2 by default. */
+  readonly heads?: number;
 }
 
 export interface ReportSection {

@@ -10,13 +10,20 @@ export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly R
 
 /**
  * The columns of a sheet that are printed: those with a value in one of the rows, apart from those that hold nothing
- * but their default, which the assumptions name, and from the other names of types, which serve for reading takeoffs
- * alone.
+ * but their default, which the assumptions name, from figures of marked cases that are no other than the figure itself,
+ * and from the other names of types, which serve for reading takeoffs alone.
  */
 export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[]): Column[] {
   return SCHEMA[sheet].columns.filter((column) => column.key !== 'aliases' && rows.some(({ id }) =>
     column.role === 'input' && column.default !== undefined
-      ? schedule.isOwn(sheet, id, column.key) : schedule.value(sheet, id, column.key) !== null));
+      ? schedule.isOwn(sheet, id, column.key) : tellsMore(schedule, sheet, id, column)));
+}
+
+/** Whether a figure has a value, and as one of marked cases another than the figure itself. */
+export function tellsMore(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): boolean {
+  const value = schedule.value(sheet, id, column.key);
+  const of = column.role === 'computed' ? column.inMarkedCase?.of : undefined;
+  return value !== null && (of === undefined || value !== schedule.value(sheet, id, of));
 }
 
 /** Some rows of a sheet as a table, each with its number on the sheet. */

@@ -12,7 +12,7 @@ import { isSameValue } from '../changes/same-value.ts';
 import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import { LiveFormulas } from './live-formulas.ts';
 import { worksheetName } from './package-parts.ts';
-import { shownValue } from './schedule-sheet.ts';
+import { shownValue } from './shown-value.ts';
 
 /** A row as it is compared: cells that show a formula of ours are left out, as they say nothing of their own. */
 interface ComparedRow extends Row {

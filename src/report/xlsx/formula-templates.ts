@@ -59,6 +59,12 @@ const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
 /** Whether a battery stands behind a supply, as the schema has it. */
 const BUFFERED = 'OR({battery}<>"",IF({standbyHours}="",FALSE(),{standbyHours}>0))';
 
+/** Whether a battery bears what it has to for 20 hours, as `batteryNeeded` has it. */
+const SLOW = '{standbyDemand}<={battery}/20';
+
+/** A case that says how much comes together stands for everything at once. */
+const unlessTogether = (condition: string) => `IF({togetherDemand}<>"",FALSE(),${condition})`;
+
 /** What a supply gives at least; nothing works where that is 0 or less. */
 const LOWEST = `({voltage}*IF(${BUFFERED},MIN(1-{tolerance},0.875),1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop}))`;
 
@@ -118,6 +124,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
     'devices.rail': ifKnown('run.rail'),
+    'devices.group': ifKnown('type.group'),
     'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
     'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
     'devices.voltageMargin': `IF(OR(${known('terminalVoltage', 'type.minVoltage', 'qty')}),"",`
@@ -127,8 +134,10 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
       + 'OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.top}-{fullUpTo}))))',
-    'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
-      + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
+    'supplies.batteryNeeded': `IF(OR(${known('standbyDemand', 'standbyHours')}),"",1.25*{standbyDemand}*{standbyHours}`
+      + `*IF(IF({battery}="",FALSE(),${SLOW}),1,1.75))`,
+    'supplies.batteryLasts': `IF(OR(${known('standbyDemand', 'battery')}),"",IF({standbyDemand}=0,"",`
+      + `${roundedFormula(`{battery}/(1.25*IF(${SLOW},1,1.75)*{standbyDemand})`, 1, 'down')}))`,
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
@@ -139,7 +148,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         exceeds('batteryNeeded', 'battery'),
         `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
       ], [
-        exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
+        exceeds('loading', 'target'), unlessTogether(exceeds('connected', 'usable')), unlessTogether(exceeds('connected', 'fuse')),
         beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ],
@@ -157,7 +166,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + 'MAX(0,{rail.usable}*{rail.peak}-MAX(0,{rail.demand}-{demand})))',
     'ways.status': status(
       [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
-        exceeds('loading', 'target'), exceeds('connected', 'rated'),
+        exceeds('loading', 'target'), unlessTogether(exceeds('connected', 'rated')),
         `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
       ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0,${mayTakeFuse})`,
     ),
@@ -207,7 +216,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         exceeds('loading', 'target'),
         `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
-      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
+      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,[drawn]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
     ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",IF(${mounted(['flush'])},0.9*{width}*{height},`
       + `IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`

@@ -4,6 +4,7 @@ import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
   type CellValue, type Column, type InputColumn, type Row, type SheetName, type TotalPart,
 } from '../../schedule/index.ts';
+import { CaseFormulas } from './case-formulas.ts';
 import { FIXED_BY, formulaTemplates, NOT_FOLLOWED, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
@@ -27,11 +28,14 @@ export class LiveFormulas {
   readonly #safe = new Map<SheetName, boolean>();
   readonly #adding = new Map<SheetName, ReadonlySet<CellValue>>();
   #shared: ReadonlySet<number> | undefined;
+  /** Figures that cases change, and the worksheets that work them out. */
+  readonly cases: CaseFormulas;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
     this.#templates = formulaTemplates(schedule.words);
     this.#holdsFaults = schedule.findings.some(({ rule }) => rule === 'number-out-of-range');
+    this.cases = new CaseFormulas(schedule, this, !this.#holdsFaults);
   }
 
   /** Whether a figure follows changes in the spreadsheet. */
@@ -48,11 +52,16 @@ export class LiveFormulas {
    */
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     if (this.#holdsFaults) return undefined;
-    const total = column.role === 'computed' ? column.total : undefined;
     if (this.#isFixed(sheet, column, row)) return undefined;
+    const plain = () => this.#withoutCases(sheet, column, row);
+    return this.cases.concerns(sheet, column.key) ? this.cases.formula(sheet, column.key, row, plain) : plain();
+  }
+
+  #withoutCases(sheet: SheetName, column: Column, row: number): string | undefined {
+    const total = column.role === 'computed' ? column.total : undefined;
     if (total !== undefined) {
       // Of products no spreadsheet adds up those of one tag without a formula of arrays.
-      if (!this.#isSafe(sheet) || total.of.some(({ times }) => times !== undefined)) return undefined;
+      if (!this.isSafe(sheet) || total.of.some(({ times }) => times !== undefined)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
       const parts = total.of.flatMap(({ from, by, sum = by, only }) => {
         if (isShared(by, only)) return [];
@@ -65,7 +74,7 @@ export class LiveFormulas {
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
-    if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
+    if (template === undefined || this.#names(sheet, template).some((name) => !this.isSafe(name))) return undefined;
     // A text in a column of numbers makes a fault of all that is reckoned of it.
     if (this.#columnsOf(template).some(([name, key]) => !this.#isWhole(name, key))) return undefined;
     const filled = template.replace(PLACES, (
@@ -98,7 +107,7 @@ export class LiveFormulas {
     const row = this.#schedule.rows(sheet)[at];
     if (column.role !== 'computed' || row === undefined) return false;
     const isOfRuns = column.status === true || column.total !== undefined;
-    if (sheet === 'ways' && isOfRuns && this.#sharing().has(row.id)) return true;
+    if (sheet === 'ways' && isOfRuns && this.sharing().has(row.id)) return true;
     if (column.status !== true) return false;
     return this.#schedule.standing(sheet, row.id) === 'accepted' || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
@@ -109,7 +118,7 @@ export class LiveFormulas {
   }
 
   /** Ways that share a run with another: what comes through them follows from the run alone. */
-  #sharing(): ReadonlySet<number> {
+  sharing(): ReadonlySet<number> {
     return this.#shared ??= new Set(this.#schedule.rows('runs')
       .filter(({ cells }) => (cells.secondWay ?? null) !== null)
       .flatMap(({ id }) => ['way', 'secondWay'].map((by) => this.#schedule.target('runs', id, by))));
@@ -176,7 +185,7 @@ export class LiveFormulas {
       return naming === undefined ? []
         : [`COUNTIF(${naming},${tag})-COUNTIFS(${naming},${tag},${this.range(from, sum!)},">=0")`];
     });
-    return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
+    return `${parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`}${this.cases.missing(sheet, key, row)}`;
   }
 
   #columnOfTotal(sheet: SheetName, key: string) {
@@ -194,7 +203,7 @@ export class LiveFormulas {
   /**
    * Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does.
    */
-  #isSafe(sheet: SheetName): boolean {
+  isSafe(sheet: SheetName): boolean {
     let safe = this.#safe.get(sheet);
     if (safe === undefined) {
       const tags = this.#schedule.rows(sheet).map((row) => tagOf(sheet, row)).filter((tag) => tag !== '');

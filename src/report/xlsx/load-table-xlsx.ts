@@ -12,7 +12,7 @@ import { packageParts, type DefinedName } from './package-parts.ts';
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
 const SECTIONS: readonly string[] = [
-  'revisions', 'changes', 'panels', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning',
+  'revisions', 'changes', 'panels', 'findings', 'accepted', 'cases', 'notes', 'assumptions', 'checklist', 'commissioning',
 ];
 
 /**
@@ -37,6 +37,7 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
       return { ...worksheet, hidden: new Set(hidden), ...(isHidden ? { isHidden: true as const } : {}) };
     }),
     ...sections.map((section) => sectionSheet(section, styles)),
+    ...formulas.cases.worksheets(styles),
     embeddedSheet(writeSchedule(withoutVariants(schedule.content())), styles),
   ];
   const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => (

@@ -3,12 +3,12 @@ import {
   decimalsOf, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row,
   type SheetName,
 } from '../../schedule/index.ts';
-import { shownText } from '../../findings/index.ts';
 import type { CellStyles } from './cell-styles.ts';
 import { WHOLE_LIMITS } from './formula-templates.ts';
 import type { LiveFormulas } from './live-formulas.ts';
 import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
-import { fixed, type Words } from '../../words/index.ts';
+import { shownValue } from './shown-value.ts';
+import { fixed } from '../../words/index.ts';
 
 /** Decimals of a share or number that a person typed, as far as they are shown. */
 const MOST_DECIMALS = 6;
@@ -80,11 +80,6 @@ function asShown(sheet: SheetName, column: Column, value: CellValue): CellValue 
     return value;
   }
   return Number(fixed(value, decimalsOf(column), column.safeSide));
-}
-
-/** A value as a worksheet has it: a status and a choice as they are called, every other one as it is. */
-export function shownValue(column: Column, value: CellValue, words: Words): CellValue {
-  return typeof value === 'string' ? shownText(column, value, words) : value;
 }
 
 /**

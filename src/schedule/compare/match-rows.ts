@@ -1,4 +1,4 @@
-import { isBlank, tagOf } from '../document.ts';
+import { identityOf, isBlank } from '../document.ts';
 import { inputColumns, type SheetName } from '../schema/index.ts';
 import type { Row } from '../snapshot.ts';
 import { inOrder } from './in-order.ts';
@@ -42,7 +42,7 @@ export function matchRows<Before extends Row, After extends Row>(
     contents.set(row, text);
     return text;
   };
-  const tag = ({ row }: Placed) => tagOf(sheet, row) || undefined;
+  const tag = ({ row }: Placed) => identityOf(sheet, row);
   const whole = (each: Placed) => `${tag(each) ?? ''} ${content(each)}`;
   const [olds, news] = [placed(before), placed(after)];
   const matching = new Matching(olds, news);

@@ -247,6 +247,8 @@ export interface Sheet {
   readonly help: string;
   /** Key of the column that names a row. */
   readonly tag: string;
+  /** Keys that tell a row from the others only together, where the tag alone stands in many of them. */
+  readonly named?: readonly string[];
   readonly columns: readonly Column[];
   /** Figures of this sheet that are worked out together; one solution may read what another gives. */
   readonly solutions?: readonly Solution[];

@@ -10,6 +10,7 @@ export const factors: Sheet = {
   rowName: 'factor',
   help: 'One row for each group of loads in a case: the share of it that is on. A group without one keeps the diversity of its rows.',
   tag: 'group',
+  named: ['case', 'group'],
   columns: [
     {
       role: 'input', key: 'case', title: 'Case', kind: 'reference', to: 'cases', help: 'Case in which the factor holds.',

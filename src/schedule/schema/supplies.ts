@@ -1,6 +1,6 @@
 import {
-  batteryNeeded, deratingAt, highestVoltage, inputCurrent, inrushTotal, limitDiversity, loadingRatio, lowestVoltage,
-  spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
+  batteryHours, batteryNeeded, deratingAt, highestVoltage, inputCurrent, inrushTotal, limitDiversity, loadingRatio,
+  lowestVoltage, spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
@@ -59,6 +59,10 @@ const CHARGED = message('{voltage} × the greater of 1 + {tolerance} and 1.15, w
 function batteryFor(demand: number | null, hours: number | null, battery: number | null): number | null {
   return demand === null || hours === null ? null : batteryNeeded(0, 0, demand, hours, battery);
 }
+
+/** How long the battery bears what hangs on it while the mains fail. */
+const lasts = (demand: number | null, battery: number | null): number | null =>
+  demand === null || battery === null ? null : batteryHours(demand, battery);
 
 const isSlow = (demand: CellValue, battery: CellValue) =>
   typeof demand === 'number' && typeof battery === 'number' && demand <= battery / 20;
@@ -323,6 +327,17 @@ export const supplies: Sheet = {
           ? message('1.25 for ageing × {standbyDemand} × {standbyHours}')
           : message('1.25 for ageing × 1.75 for fast discharge × {standbyDemand} × {standbyHours}'),
         source: 'BS 5839-1, Annex E, as read in print: 1.25 for ageing, and 1.75 where it is discharged faster than in 20 hours',
+      },
+    },
+    {
+      role: 'computed', key: 'batteryLasts', rare: 'battery',
+      title: 'Battery lasts', kind: 'number', unit: 'h', safeSide: 'down', decimals: 1, whenPartial: '≤',
+      help: 'How long its battery bears the standby demand at the end of its life; it gives less where it is discharged within an hour.',
+      rule: {
+        of: ['standbyDemand', 'battery'], takesUnknown: true, onlyWith: { standbyDemand: 'battery' }, by: lasts,
+        words: (demand, battery) => isSlow(demand, battery) ? message('{battery} ÷ (1.25 for ageing × {standbyDemand})')
+          : message('{battery} ÷ (1.25 for ageing × 1.75 for fast discharge × {standbyDemand})'),
+        source: 'BS 5839-1, Annex E, solved for the time',
       },
     },
     {

@@ -118,8 +118,12 @@ function supplyFigures(table: Table): void {
     table.limitDiversity![at] = all === 0 ? NaN : most * target![at]! / all;
     table.fuseLoading![at] = used / fuse![at]!;
     table.loss![at] = voltage![at]! * used * (1 / efficiency![at]! - 1);
+    table.power![at] = voltage![at]! * used;
+    // Without cases everything has to be bridged.
+    table.standbyDemand![at] = used;
     const isSlow = used <= battery![at]! / 20;
     table.batteryNeeded![at] = 1.25 * (isSlow ? 1 : 1.75) * used * standbyHours![at]!;
+    table.batteryLasts![at] = used > 0 ? battery![at]! / (1.25 * (isSlow ? 1 : 1.75) * used) : NaN;
   }
 }
 

@@ -20,8 +20,8 @@ const COMPUTED = {
   types: ['bit', 'waitingForNodes', 'waitingForInrush', 'waitingForDraw', 'waitingForBus'],
   supplies: [
     'lowest', 'highest', 'usable', 'connected', 'demand', 'missing', 'loading', 'spare', 'limitDiversity',
-    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'rows', 'misfits', 'misfit',
-    'status',
+    'fuseLoading', 'loss', 'power', 'standbyDemand', 'batteryNeeded', 'batteryLasts', 'start', 'startMissing', 'purposes',
+    'oversized', 'rows', 'misfits', 'misfit', 'status',
   ],
   branches: ['nodes', 'missing', 'busDemand', 'busMissing', 'free', 'used', 'cables', 'cableLength', 'status'],
 } as const satisfies Record<keyof typeof TABLES, readonly string[]>;

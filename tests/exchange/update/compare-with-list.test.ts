@@ -47,6 +47,14 @@ describe('a list that comes again', () => {
     }]);
   });
 
+  it('names the first of two types that share an alias, however often it is asked, and none that has no name', () => {
+    const shared: Cells[] = [{ aliases: 'lamp' }, { type: 'Lampe', aliases: 'lamp' }, { type: 'Leuchte', aliases: 'lamp' }];
+    expect(updated('types', shared, 'Type\nlamp\n').update.leftOut.map(({ reason }) => reason)).toEqual([
+      'Line 2: “lamp” is an alias of “Lampe” in the schedule. Call it so in the list, or take the alias out there.',
+    ]);
+    expect(updated('types', shared.slice(0, 1), 'Type\nlamp\n').counts).toBe('0 changed, 1 new, 0 not in the list');
+  });
+
   it('leaves formulas of a person unless somebody says so, and names them', () => {
     const own = [{ type: 'Valve', draw: '=60*2' }];
     const csv = 'Type,Draw (mA)\nValve,130\n';

@@ -1,0 +1,69 @@
+import { read as readFile, utils, type WorkBook, type WorkSheet } from '@e965/xlsx';
+import { HyperFormula, type RawCellContent } from 'hyperformula';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
+import { STATE_WORDS } from '../../src/report/model/state-words.ts';
+import { isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName } from '../../src/schedule/index.ts';
+
+/** The load table of a schedule as a workbook. */
+export const writeWorkbook = async (schedule: LoadSchedule): Promise<Uint8Array> =>
+  loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
+const isShown = (schedule: LoadSchedule, sheet: SheetName) => schedule.rows(sheet).length > 0;
+
+/** The workbook as another reader of ECMA-376 understands it. */
+export const openWorkbook = (bytes: Uint8Array): WorkBook =>
+  readFile(bytes, { type: 'array', cellFormula: true, cellNF: true, cellStyles: true });
+
+/** Cells of a worksheet as a spreadsheet engine takes them. */
+function contents(sheet: WorkSheet): RawCellContent[][] {
+  const { e: end } = utils.decode_range(sheet['!ref']!);
+  return Array.from({ length: end.r + 1 }, (_row, r) => Array.from({ length: end.c + 1 }, (_column, c) => {
+    const cell = sheet[utils.encode_cell({ r, c })] as { f?: string; v?: RawCellContent } | undefined;
+    // INT goes down in every spreadsheet; that of this engine goes towards zero (hyperformula 3.5.0).
+    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v
+      ?? null : `=${cell.f.replace(/\bINT\(/g, 'FLOOR.MATH(')}`;
+  }));
+}
+
+/** The sheets of the schedule worked out by a spreadsheet engine from nothing but what stands in the file. */
+export function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
+  const { Sheets } = openWorkbook(bytes);
+  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name))
+    .map((name) => schedule.words.text(SCHEMA[name].title));
+  const ofCases = ['Factors by case', 'Demand by case'].map((name) => schedule.words.say(name)).filter((name) => name in Sheets);
+  const sheets = [...titles, ...ofCases].map((title) => [title, contents(Sheets[title]!)] as const);
+  // Within SUMPRODUCT every spreadsheet works columns out cell by cell; this engine does when it is told to.
+  return HyperFormula.buildFromSheets(
+    Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false, useArrayArithmetic: true });
+}
+
+/**
+ * What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need.
+ */
+function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValue {
+  const isRead = ['supplies.usable', 'supplies.batteryNeeded', 'ways.available', 'outputs.rating'].includes(`${sheet}.${column.key}`);
+  if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isRead) return value;
+  const steps = 10 ** (column.decimals ?? 2);
+  return column.safeSide === 'down'
+    ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
+}
+
+/** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
+export function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
+  return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
+    const { words } = schedule;
+    const id = engine.getSheetId(words.text(SCHEMA[sheet].title))!;
+    return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
+      const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
+      const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
+      const expected = column.role === 'computed' && column.status === true
+        && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
+        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
+      const value = found === '' ? null : found;
+      const isSame = typeof value === 'number' && typeof expected === 'number'
+        ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
+      const formula = engine.getCellFormula({ sheet: id, row: place + 1, col: index });
+      return isSame ? [] : [[sheet, place + 1, column.key, value, expected, formula]];
+    }));
+  });
+}
