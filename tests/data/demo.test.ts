@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
+import { inItsWorstCase } from './demo-in-its-worst-case.ts';
 import { recalculateRuns } from '../support/independent-runs.ts';
 import { recalculate, type InputRow, type Status } from '../support/independent.ts';
 import { readData, rowsOf } from './read-data.ts';
 
 const demo = readData('demo.schedule.json');
 const rows = (sheet: string) => rowsOf(demo, sheet);
-const figures = recalculate(demo);
+const worst = inItsWorstCase(demo);
+const figures = recalculate(worst);
 const tags = (sheet: string, key: string) => new Set(rows(sheet).map((row) => row[key]));
 
 function tagsWith(status: Status, sheet: 'supplies' | 'branches' | 'outputs' | 'feeds', key: string): unknown[] {
@@ -107,7 +109,7 @@ describe('shows what the schedule is for', () => {
   });
 
   test('every fault of a run, most runs being well', () => {
-    const runs = recalculateRuns(demo);
+    const runs = recalculateRuns(worst);
     const faulty = runs.filter((run) => run.faults.length > 0).map((run) => [run.run, run.faults]);
     expect(faulty).toEqual([
       ['L1-W5', ['drop']],
@@ -121,7 +123,7 @@ describe('shows what the schedule is for', () => {
   });
 
   test('ways that carry what their runs draw, but for one', () => {
-    const runs = recalculateRuns(demo);
+    const runs = recalculateRuns(worst);
     const overloaded = rows('ways').filter(({ way, rated }) => rows('runs').reduce((sum, run, index) =>
       run.way === way ? sum + (runs[index]!.current ?? 0) : sum, 0) > (rated as number));
     expect(overloaded.map(({ way }) => way)).toEqual(['L2-F5']);
@@ -139,6 +141,7 @@ describe('shows what the schedule is for', () => {
       ['L1-008', 0.6, 'Three of the five at a time at most, by the scenes of the controller'],
       ['L1-009', 0.5, 'Dimmed to half during performances'],
       ['L2-011', 0.7, 'Never above 70 %, set in the dimmer'],
+      ['P1-018', 0.25, 'By the sun, two at a time; all together in a wind alarm'],
       ['P2-022', 0.5, 'Two at a time at most, by the controller'],
       ['P2-042', 1, 'Heavy door; the longer coil draws 320 mA and is held all evening'],
     ]);
