@@ -174,7 +174,7 @@ function sentenceOf(
   { sheet, limit, fuse, target, isPartial }: RowLoading, { demand, loading, state }: CaseLoading, words: Words,
 ): string {
   if (demand === null) return words.say('What is asked of it is not known.');
-  if (limit === null) return words.say('It is asked for {demand}; what may be used is not known.', { demand: amps(demand) });
+  if (limit === null) return words.say('Its demand is {demand}; the usable current is not known.', { demand: amps(demand) });
   const values = {
     demand: amps(demand, limit), limit: roundedDown(amps(limit, demand)), loading: loadingText(loading, words),
   };

@@ -160,8 +160,8 @@ export class WhatMatters extends LitElement {
     const tag = rowName(schedule, row);
     const values = { tag, case: caseText(schedule, place, words) };
     if (demand === null) return words.say('{tag}: in “{case}” it is not known what is asked of it.', values);
-    if (row.limit === null) return words.say('{tag}: in “{case}” it is asked for {demand}; what may be used is not known.', { ...values, demand: amps(demand) });
-    return words.say('{tag}: in “{case}” it is asked for {demand} of {limit}, {loading}.', {
+    if (row.limit === null) return words.say('{tag}: in “{case}” its demand is {demand}; the usable current is not known.', { ...values, demand: amps(demand) });
+    return words.say('{tag}: in “{case}” its demand is {demand} of {limit}, {loading}.', {
       ...values, demand: amps(demand, row.limit), limit: roundedDown(amps(row.limit, demand)),
       loading: loadingText(loading, words),
     });

@@ -8,7 +8,9 @@ import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
  * contact.
  */
 const SHEETS = {
-  types: [{ type: 'T', power: 12, minVoltage: 20 }], supplies: [
+  types: [{ type: 'T', power: 12, minVoltage: 20, group: 'g' }],
+  cases: [{ case: 'A', hours: 2 }, { case: 'B', together: true }],
+  factors: [{ case: 'A', group: 'g', factor: 0.5 }, { case: 'B', group: 'g', factor: 0.9 }], supplies: [
     {
       rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02, feed: 'F',
       inputPowerFactor: 0.9, inputInrush: 60,

@@ -36,6 +36,9 @@ const JSON_TEXTS = [
   '<!doctype html><p>', '{}',
   '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}',
   '{"format":"elv-load-schedule","version":0.5}',
+  `{"format":"elv-load-schedule","version":2,"details":{},"sheets":{},"variants":[{"name":" "},
+    {"name":"1","base":{"sheets":{"types":[]}},"tried":{"sheets":{"types":[{"type":1}]}}},
+    {"name":"1","base":{"sheets":{"types":[]}},"tried":{"sheets":{}}}]}`,
   schedule(''), schedule(
     ',"sheets":[],"details":null,"accepted":{},"revisions":"x"'
   ), schedule(',"sheets":{"devices":1,"types":[true]}'),
@@ -100,6 +103,7 @@ function joiningSaid(words: Words): string[] {
   const of = (details: string, types: Cells[], reason: string) => ({
     details: { panel: details }, sheets: { types }, accepted: accepted(reason), revisions: revisions(reason),
     unknown: { file: { xyz: reason } }, lists: { headings: { xyz: reason } },
+    variants: [{ name: '1', base: { sheets: { types: [] } }, tried: { sheets: { types: [{ type: reason }] } } }],
   });
   const [xylo, band] = TYPES as [Cells, Cells];
   const [base, mine, theirs] = [

@@ -70,7 +70,7 @@ const ANY_DATA = new RegExp(DATA.map((text) => text.replaceAll(/[\\^$.*+?()[\]{}
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
 
 /** Names of this software and of files, and units, which are the same in every language. */
-const SAME = /elv-load-schedule 0\.1\.0|SHA-256|[0-9a-f]{64}|(?<!\p{L})(?:m?A|V|W|m|mm²?|m²|K|°C|Ω\/km|Ah|IEC(?: TR)?|TIA-485-A|BS|EN|NEC|A\d)(?!\p{L})/gu;
+const SAME = /elv-load-schedule 0\.1\.0|SHA-256|[0-9a-f]{64}|(?<!\p{L})(?:m?A|V|W|kWh|m|mm²?|m²|K|°C|Ω\/km|Ah|IEC(?: TR)?|TIA-485-A|BS|EN|NEC|A\d)(?!\p{L})/gu;
 
 /** Every text that a page shows or reads out, without its styles and the schedule that it carries. */
 function textsOf(page: string): string[] {

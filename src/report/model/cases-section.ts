@@ -48,7 +48,7 @@ function daySentence(schedule: LoadSchedule, hours: readonly (number | null)[]):
   const given = { total: words.number(Number(total.toFixed(3))), day: HOURS_OF_DAY };
   if (isDay && !isCut) return words.say('The hours come to a day. A year has 365 days that are alike.');
   if (total === 0) return words.say('No case has hours, so energy, average and load factor are not known.');
-  if (isDay) return words.say('There are more cases than are worked out, so energy, average and load factor of a day are not known.');
+  if (isDay) return words.say('There are more cases than are calculated, so energy, average and load factor of a day are not known.');
   const difference = words.number(Number(Math.abs(total - HOURS_OF_DAY).toFixed(3)));
   return total < HOURS_OF_DAY
     ? words.say('The hours of the cases come to {total} of {day}: {difference} h are in no case, so energy, average and load factor of a day are not known.', { ...given, difference })
@@ -79,7 +79,7 @@ function factorTable(schedule: LoadSchedule): ReportTable | undefined {
     if (factor === undefined) return numberCell(words.say('own diversity'));
     if (Number.isNaN(factor.share)) return numberCell(words.say('not known'));
     const text = formatCell(share, factor.share, words, 'show');
-    return numberCell(factor.ofDemand ? words.say('{share} of demand', { share: text }) : text);
+    return factor.ofDemand ? textCell(words.say('{share} of demand', { share: text })) : numberCell(text);
   };
   const title = words.say('What is on of each group');
   const column = (text: string): ReportColumn => ({ title: text, kind: 'number' });

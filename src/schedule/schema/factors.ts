@@ -26,7 +26,7 @@ export const factors: Sheet = {
     {
       role: 'input', key: 'of', title: 'Share of', kind: 'choice', choices: FACTOR_BASES, default: 'connected',
       help: 'Connected: of all that is connected. Demand: of what the diversity of each row leaves, as a second level of it.',
-      source: 'factors between groups beside those within them, V.K. Mehta, R. Mehta, Principles of Power System, ch. 3',
+      source: 'factors between groups beside those within them, as in textbooks of power supply',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying, who decided it first.' },
   ],
