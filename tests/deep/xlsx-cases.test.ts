@@ -5,6 +5,7 @@ import {
   columnOf, SCHEMA, setCells, type Cells, type CellValue, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
+import { someCasesContent } from '../engine/random-weighed-runs.ts';
 import { someCases } from '../engine/random-weighed-runs.ts';
 import { differences, openWorkbook, recalculate, writeWorkbook } from '../support/recalculate-workbook.ts';
 
@@ -140,8 +141,9 @@ describe('a load table with cases as a workbook', () => {
       .toBe('Demand (A) *');
   });
 
-  test('on random schedules with runs, two ways, outputs and cases the engine comes to every figure', async () => {
-    await fc.assert(fc.asyncProperty(someCases, async (content) => {
+  test.each([['with runs, two ways and feeds', someCases], ['that share and lack what they name', someCasesContent]] as const)(
+    'on random schedules %s the engine comes to every figure', async (_what, some) => {
+    await fc.assert(fc.asyncProperty(some, async (content) => {
       const schedule = new LoadSchedule(content);
       const engine = recalculate(schedule, await writeWorkbook(schedule));
       const found = differences(schedule, engine);
