@@ -101,7 +101,8 @@ export {
   buildReport, changesText, compareOutcomes, compareSchedules, fileDigest, loadTableCsv, loadTableHtml, loadTableXlsx,
   matchesDigest, OUTCOME_FIGURES, PAPERS,
   panelView, scheduleDigest, tableJson, tryChanges, withoutVariants,
-  type HtmlOptions, type LoadTableOptions, type OutcomeFigure, type Paper, type Report, type RowComparison, type RowOutcome,
+  type HtmlOptions, type LoadTableOptions, type OutcomeFigure, type Paper, type Report, type RowComparison,
+  type RowOutcome,
   type ScheduleChanges,
   type StandingChange, type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';

@@ -122,7 +122,7 @@ export class FactorMatrix extends LitElement {
           .checked=${live(row.cells[key] === true)} @change=${() => { this.#set(row.id, key, row.cells[key] !== true); }}></label></td>`)}</tr>`;
     };
     return html`<div class="scroll"><table class="matrix"><caption class="unseen">${words.say('Share of each group that is on in each case')}</caption>
-      <thead><tr><th scope="col" class="first">${words.say('Group')}</th><th scope="col">${words.say('own diversity')}</th>${columns.map((column) => this.#heading(column))}</tr></thead>
+      <thead><tr><th scope="col" class="first">${words.say('Load group')}</th><th scope="col">${words.say('own diversity')}</th>${columns.map((column) => this.#heading(column))}</tr></thead>
       <tbody @keydown=${this.#onKey}>${groups.map((group) => html`<tr data-group=${group.name}><th scope="row" class="first">${group.name}
           <span class="of quiet">${words.say('{n, plural, =0 {no rows} one {# row} other {# rows}}', { n: group.rows })}</span></th>
         <td class="quiet nowrap">${ownText(group, words)}</td>${columns.map((column) => html`<td>${this.#field(group, column, factors.get(JSON.stringify([column.name, group.name])))}</td>`)}</tr>`)}

@@ -217,7 +217,7 @@ export class WhatMatters extends LitElement {
     return html`<h3>${words.say('Groups by what they contribute')}</h3>
       <div class="legend" aria-hidden="true"><span><i class="bar"><i class="fill"></i></i>${words.say('what it contributes')}</span><span><i class="bar"><i class="reach"></i></i>${words.say('all of it')}</span>
         <span><i class="bar"><i class="limit"></i></i>${words.say('up to the limit')}</span>${hasTarget ? html`<span><i class="bar"><i class="target"></i></i>${words.say('up to the target')}</span>` : nothing}</div>
-      <div class="scroll"><table class="groups"><caption class="unseen">${words.say('Groups by what they contribute')}</caption><thead><tr><th scope="col" class="first">${words.say('Group')}</th>
+      <div class="scroll"><table class="groups"><caption class="unseen">${words.say('Groups by what they contribute')}</caption><thead><tr><th scope="col" class="first">${words.say('Load group')}</th>
         <th scope="col" class="number">${words.say('Contributes')}</th><th scope="col" class="number">${words.say('Of the demand')}</th><td></td><th scope="col" class="number">${words.say('Factor')}</th>
         <th scope="col" class="number" title=${words.say('By how much the loading moves when the factor moves by 0.1')}>${words.say('Loading for 0.1')}</th>
         <th scope="col" class="number">${words.say('With all of it')}</th><th scope="col">${words.say('Limit met up to')}</th>${hasTarget ? html`<th scope="col">${words.say('Target met up to')}</th>` : nothing}</tr></thead>

@@ -48,7 +48,8 @@ export function isSound(document: ScheduleDocument): boolean {
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
   const signed = [...document.unattached, ...ofRows]
     .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
-  return areVariants(document.variants) && hasTexts(details, DETAIL_KEYS) && revisions.every((each) => hasTexts(each, REVISION_KEYS))
+  return areVariants(document.variants) && hasTexts(details, DETAIL_KEYS)
+    && revisions.every((each) => hasTexts(each, REVISION_KEYS))
     && signed.every(isText) && [lists.headings, lists.names].every(areTexts) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(

@@ -45,7 +45,8 @@ test('a rating is tried out: before and after are seen, nothing counts before it
   await expect.poll(() => names(element)).toEqual(['Variant 1']);
   expect(plain(element)).toBe(before);
   expect(await element.exportCsv('supplies')).toBe(csv);
-  expect((JSON.parse(element.value) as { sheets: { supplies: { rated: number }[] } }).sheets.supplies[0]!.rated).toBe(1);
+  const { sheets } = JSON.parse(element.value) as { sheets: { supplies: { rated: number }[] } };
+  expect(sheets.supplies[0]!.rated).toBe(1);
   await userEvent.fill(part(element, bar('input'))!, 'Larger supply');
   await userEvent.keyboard('{Enter}');
   await userEvent.click(part(element, bar('[data-do=compare]'))!);

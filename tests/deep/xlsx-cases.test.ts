@@ -5,7 +5,7 @@ import {
   columnOf, SCHEMA, setCells, type Cells, type CellValue, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
-import { someCasesContent } from '../engine/random-weighed-runs.ts';
+import { someCasesContent } from '../engine/random-cases.ts';
 import { someCases } from '../engine/random-weighed-runs.ts';
 import { differences, openWorkbook, recalculate, writeWorkbook } from '../support/recalculate-workbook.ts';
 

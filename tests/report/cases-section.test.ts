@@ -40,7 +40,7 @@ describe('the section of cases', () => {
 
   test('has what each case gives each group, and who decided it', () => {
     expect(table(section, 'What is on of each group')).toEqual([
-      ['Group', 'evening', 'day', 'wind alarm'],
+      ['Load group', 'evening', 'day', 'wind alarm'],
       ['blinds', '20\u202f%', 'own diversity', '100\u202f%'], ['lamps', '90\u202f%', '25\u202f%', '50\u202f% of demand'],
     ]);
     expect(table(section, 'Notes on factors').slice(1)).toEqual([['evening: blinds; wind alarm: blinds', 'as measured']]);

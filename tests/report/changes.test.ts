@@ -21,7 +21,8 @@ const rows = (before: LoadSchedule, after: LoadSchedule) =>
   compareSchedules(before, after).rows.map(({ kind, tag, was, row }) => [kind, tag, was, row]);
 
 const NOTHING = {
-  isSame: true, details: [], rows: [], figures: [], findings: [], accepted: [], revisions: [], variants: [], unknown: [],
+  isSame: true, details: [], rows: [], figures: [], findings: [], accepted: [], revisions: [], variants: [],
+  unknown: [],
 };
 
 test('nothing is different from itself', () => {

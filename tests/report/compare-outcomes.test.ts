@@ -13,7 +13,8 @@ const panel = (supplies: readonly Cells[], more: Partial<Record<SheetName, reado
   },
 });
 const supply = (rail: string, rated: number): Cells => ({ rail, rated, voltage: 24, target: 0.8 });
-const compared = (before: Content, after: Content) => compareOutcomes(new LoadSchedule(before), new LoadSchedule(after));
+const compared = (before: Content, after: Content) =>
+  compareOutcomes(new LoadSchedule(before), new LoadSchedule(after));
 
 test('every figure that is compared is a column of its sheet', () => {
   for (const [sheet, keys] of Object.entries(OUTCOME_FIGURES)) {

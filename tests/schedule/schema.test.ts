@@ -123,7 +123,8 @@ describe('every column', () => {
           isSolved || undefined,
         ].map((way) => way !== undefined);
         expect([name, ways.filter(Boolean).length]).toEqual([name, 1]);
-        const source = (column.rule ?? column.total ?? column.solved ?? column.caseTotal ?? column.inMarkedCase)?.source;
+        const { rule, total, solved, caseTotal, inMarkedCase } = column;
+        const source = (rule ?? total ?? solved ?? caseTotal ?? inMarkedCase)?.source;
         if (column.status !== true && column.worstOf === undefined) expect([name, source]).toEqual([name, expect.stringMatching(/\S/)]);
       }
     }

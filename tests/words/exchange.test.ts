@@ -37,7 +37,7 @@ const JSON_TEXTS = [
   '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}',
   '{"format":"elv-load-schedule","version":0.5}',
   `{"format":"elv-load-schedule","version":2,"details":{},"sheets":{},"variants":[{"name":" "},
-    {"name":"1","base":{"sheets":{"types":[]}},"tried":{"sheets":{"types":[{"type":1}]}}},
+    {"name":"1","base":{"sheets":{"types":[]}},"tried":{"sheets":{"types":5}}},
     {"name":"1","base":{"sheets":{"types":[]}},"tried":{"sheets":{}}}]}`,
   schedule(''), schedule(
     ',"sheets":[],"details":null,"accepted":{},"revisions":"x"'

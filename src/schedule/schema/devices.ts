@@ -71,7 +71,7 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      role: 'input', key: 'group', rare: true, title: 'Load group', kind: 'text',
       help: 'Group of loads that come on together, for the factors of cases; empty: that of their type.',
       derived: { of: ['type.group'], by: (group: string) => group, words: '{type.group}', source: ARITHMETIC },
     },

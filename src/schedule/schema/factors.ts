@@ -16,7 +16,7 @@ export const factors: Sheet = {
       role: 'input', key: 'case', title: 'Case', kind: 'reference', to: 'cases', help: 'Case in which the factor holds.',
     },
     {
-      role: 'input', key: 'group', title: 'Group', kind: 'text',
+      role: 'input', key: 'group', title: 'Load group', kind: 'text',
       help: 'Group of loads, as types, device rows and outputs give it.',
     },
     {

@@ -153,7 +153,7 @@ export const outputs: Sheet = {
       help: 'Protected mains way behind the contact.',
     },
     {
-      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      role: 'input', key: 'group', rare: true, title: 'Load group', kind: 'text',
       help: 'Group of loads that come on together, for the factors of cases.',
     },
     {

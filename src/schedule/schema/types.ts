@@ -61,7 +61,7 @@ export const types: Sheet = {
       help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.',
     },
     {
-      role: 'input', key: 'group', rare: true, title: 'Group', kind: 'text',
+      role: 'input', key: 'group', rare: true, title: 'Load group', kind: 'text',
       help: 'Group of loads that come on together, such as blinds or lamps; cases give each a factor.',
     },
     {
