@@ -48,9 +48,9 @@ describe('a list of factors', () => {
     expect(update.leftOut.map(({ reason }) => reason)).toEqual([
       'Line 2: “wind, blinds” stands 2 times in the list. Leave one of them.',
       'Line 3: “wind, blinds” stands 2 times in the list. Leave one of them.',
-      'Line 4: 2 rows of the schedule are called “evening, blinds”. Give each a Case, Group of its own there.',
+      'Line 4: 2 rows of the schedule are called “evening, blinds”. Give each a Case, Load group of its own there.',
       'Line 5: it has no Case, which would name its row. Enter one.',
-      'Line 6: it has no Group, which would name its row. Enter one.',
+      'Line 6: it has no Load group, which would name its row. Enter one.',
     ]);
     expect(rows).toEqual([...FACTORS, FACTORS[0]!]);
   });
