@@ -237,7 +237,7 @@ describe('what matters', () => {
     await expect.poll(() => textOf(element, '[data-goal=limit]'))
       .toContain('The least change within its limit: blinds from 100 % to at most 85.5 %.');
     expect(textOf(element, 'elv-what-matters .sentence'))
-      .toContain('P1: in “wind alarm” it is asked for 11.30 A of 10.00 A, 113 %.');
+      .toContain('P1: in “wind alarm” its demand is 11.30 A of 10.00 A, 113 %.');
     // (10 − 2.3) ÷ 9 = 0.8556 and (8 − 2.3) ÷ 9 = 0.6333; the others of the lamps take 9.3 A: (10 − 9.3) ÷ 2 = 0.35.
     expect(line('blinds')).toEqual(['9.00 A', '80 %', '', '100 %', '+9.0 %', '113 %', '85.5 %', '63.3 %']);
     expect(line('lamps')).toEqual(['2.00 A', '18 %', '', 'own, 100 %', '+2.0 %', '113 %', '35 %', 'not by it alone']);
@@ -245,7 +245,7 @@ describe('what matters', () => {
     expect(plain(parts(element, '[data-list=types] tbody button'))).toEqual(['Blind', 'Lamp', 'Fan']);
     expect(plain(parts(element, '[data-list=rows] tbody button'))).toEqual(['D1', 'D2', 'D3']);
     await press(element, '[data-goal=limit] [data-set=blinds]');
-    await expect.poll(() => textOf(element, 'elv-what-matters .sentence')).toContain('it is asked for 9.995 A of 10.000 A, 99.95 %');
+    await expect.poll(() => textOf(element, 'elv-what-matters .sentence')).toContain('its demand is 9.995 A of 10.000 A, 99.95 %');
     expect(factors(element)[1]).toEqual({ case: 'wind alarm', group: 'blinds', factor: 0.855 });
     element.schedule.undo();
     expect(element.value).toBe(before);

@@ -24,7 +24,8 @@ const SCHEDULE = 'It takes a LoadSchedule. Nothing has changed.';
 const SRC = 'It takes the address of a schedule file as a text, or null. Nothing has changed.';
 const FILE = 'It takes a File, or an object with the texts “name” and “text”. Nothing has changed.';
 const CSV = 'It takes CSV as a text. Nothing has changed.';
-const SHEETS = 'devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures';
+const SHEETS = 'devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures, '
+  + 'cases, factors';
 
 const WRONG: readonly Wrong[] = [
   ['value', null, set('value'), `“value” was given null. ${VALUE}`],

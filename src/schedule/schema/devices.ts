@@ -71,11 +71,6 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'input', key: 'group', rare: true, title: 'Load group', kind: 'text',
-      help: 'Group of loads that come on together, for the factors of cases; empty: that of their type.',
-      derived: { of: ['type.group'], by: (group: string) => group, words: '{type.group}', source: ARITHMETIC },
-    },
-    {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current of all the devices at the same time.',
       rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
@@ -93,6 +88,11 @@ export const devices: Sheet = {
       role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio', onDemand: true, whenPartial: '≥',
       help: 'Part of the usable current of the rail that this row takes.',
       rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
+    },
+    {
+      role: 'input', key: 'group', rare: true, title: 'Load group', kind: 'text',
+      help: 'Group of loads that come on together, for the factors of cases; empty: that of their type.',
+      derived: { of: ['type.group'], by: (group: string) => group, words: '{type.group}', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0,
