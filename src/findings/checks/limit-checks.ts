@@ -97,7 +97,7 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
   };
 }
 
-/** Whether a case marked “all at once” has a factor for every group on the row. */
+/** Whether a case marked “together” has a factor for every group on the row. */
 const isTogetherKnown = (row: RowReader) =>
   findColumn(row.sheet, 'togetherDemand') !== undefined && row.value('togetherDemand') !== null;
 
