@@ -16,6 +16,8 @@ const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
 
 /** Sheets that are looked up rather than worked on, each the same in many schedules: they stand apart at the end. */
 const LISTS: ReadonlySet<SheetName> = new Set(['types', 'conductors', 'contacts']);
+/** Sheets that a work area shows together: their tabs wait until they are gone to, or all are asked for. */
+const IN_AREA: ReadonlySet<SheetName> = new Set(['cases', 'factors']);
 const IN_ORDER = [...SHEET_NAMES.filter((name) => !LISTS.has(name)), ...LISTS];
 
 /** Width [px] below which only the tab of the sheet that is shown stands, until the others are asked for. */
@@ -43,13 +45,15 @@ export class SheetTabs extends LitElement {
 
   /** The sheets that have a tab, in their order: those with rows, the one that is shown, and all where asked for. */
   get sheets(): readonly SheetName[] {
-    return IN_ORDER.filter((name) => this.all || name === this.sheet || this.schedule.rows(name).length > 0);
+    return IN_ORDER.filter((name) => this.all || name === this.sheet
+      || (this.schedule.rows(name).length > 0 && !IN_AREA.has(name)));
   }
 
   override render(): TemplateResult {
     const { words } = this.schedule;
     const marks = sheetMarks(this.schedule);
-    const empty = IN_ORDER.filter((name) => name !== this.sheet && this.schedule.rows(name).length === 0).length;
+    const empty = IN_ORDER.filter((name) =>
+      name !== this.sheet && this.schedule.rows(name).length === 0 && !IN_AREA.has(name)).length;
     return html`<div class="tabs"><div id="sheets" role="tablist" aria-label=${words.say('Sheets')} @keydown=${this.#onKeydown}>
       ${this.sheets.map((name) => this.#tab(name, marks.get(name)))}
     </div><button type="button" class="more ${empty === 0 ? 'only' : ''}" aria-expanded=${this.all} aria-controls="sheets"

@@ -44,7 +44,7 @@ test('sheets without rows have a tab only when they are asked for or shown; list
   const more = () => part(element, 'elv-sheet-tabs .more')!;
   expect(more().ariaExpanded).toBe('false');
   await openSheet(element, 'enclosures');
-  expect(tabs(element).slice(-4)).toEqual(['enclosures', 'types', 'conductors', 'contacts']);
+  expect(tabs(element).slice(-6)).toEqual(['enclosures', 'cases', 'factors', 'types', 'conductors', 'contacts']);
   await expect.poll(() => chosen(element)).toBe('enclosures');
   expect(more().ariaExpanded).toBe('true');
   more().click();
