@@ -148,8 +148,8 @@ test('what is tried out is kept in the draft when the page is idle, and is a var
   await element.openFile({ name: 'a.schedule.json', text: writeSchedule(sample()) });
   await begin(element);
   await rate(element, '2');
-  // What was opened is an action of the draft too; what is tried out is kept as soon as the page is idle.
-  await expect.poll(async () => (await kept(key))[0]?.count ?? 0).toBeGreaterThan(1);
+  // What is tried out is kept as soon as the page is idle.
+  await expect.poll(async () => (await kept(key)).length).toBeGreaterThan(0);
   element.remove();
   const again = await mountElement({ attributes: { 'storage-key': key } });
   await expect.poll(() => names(again)).toEqual(['Variant 1']);
