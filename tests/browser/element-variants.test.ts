@@ -142,21 +142,6 @@ test('what schedule and variant both changed is decided before it is taken over'
   await expect.poll(() => element.schedule.rows('supplies')[0]!.cells.rated).toBe(2);
 });
 
-test('what is tried out is kept in the draft when the page is idle, and is a variant when the page comes again', async () => {
-  const key = freshKey();
-  const element = await mountElement({ attributes: { 'storage-key': key } });
-  await element.openFile({ name: 'a.schedule.json', text: writeSchedule(sample()) });
-  await begin(element);
-  await rate(element, '2');
-  // What is tried out is kept as soon as the page is idle.
-  await expect.poll(async () => (await kept(key)).length).toBeGreaterThan(0);
-  element.remove();
-  const again = await mountElement({ attributes: { 'storage-key': key } });
-  await expect.poll(() => names(again)).toEqual(['Variant 1']);
-  expect(again.schedule.rows('supplies')[0]!.cells.rated).toBe(1);
-  expect(again.schedule.document.variants[0]!.tried.sheets.supplies![0]!.rated).toBe(2);
-});
-
 test.each([['en', 1280], ['de', 1280], ['fr', 390], ['en', 390]] as const)('bar and area pass the checks of access, in %s at %d', async (lang, width) => {
   const element = await mountElement({ content: sample(), attributes: { lang } });
   element.style.inlineSize = `${width}px`;
