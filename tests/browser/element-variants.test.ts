@@ -142,6 +142,22 @@ test('what schedule and variant both changed is decided before it is taken over'
   await expect.poll(() => element.schedule.rows('supplies')[0]!.cells.rated).toBe(2);
 });
 
+test('a page that goes keeps what is tried out in its draft, and shows it as a variant when it comes again', async () => {
+  const key = freshKey();
+  // The page gives the same both times, or the draft would be offered and not shown.
+  const src = URL.createObjectURL(new Blob([writeSchedule(sample())], { type: 'application/json' }));
+  const element = await mountElement({ attributes: { 'storage-key': key, src } });
+  await expect.poll(() => element.schedule.rows('supplies').length).toBeGreaterThan(0);
+  await begin(element);
+  await rate(element, '2');
+  element.remove();
+  await expect.poll(async () => (await kept(key)).length).toBeGreaterThan(0);
+  const again = await mountElement({ attributes: { 'storage-key': key, src } });
+  await expect.poll(() => names(again)).toEqual(['Variant 1']);
+  expect(again.schedule.rows('supplies')[0]!.cells.rated).toBe(1);
+  expect(again.schedule.document.variants[0]!.tried.sheets.supplies![0]!.rated).toBe(2);
+});
+
 test.each([['en', 1280], ['de', 1280], ['fr', 390], ['en', 390]] as const)('bar and area pass the checks of access, in %s at %d', async (lang, width) => {
   const element = await mountElement({ content: sample(), attributes: { lang } });
   element.style.inlineSize = `${width}px`;
