@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 /** What the views of the cases have in common. */
 export const caseStyles = css`
+  :host { position: static; container-type: normal; background: none; }
   .scroll { max-inline-size: 100%; overflow-x: auto; scrollbar-width: thin; }
   .scroll table { inline-size: auto; }
   h3 { margin: 16px 0 4px; font-size: 1em; font-weight: 600; }

@@ -24,7 +24,6 @@ const clamp = (at: number, count: number) => Math.min(Math.max(at, 0), count - 1
 /** How everything is loaded in each case, the worst first; each cell explains itself. */
 export class CaseComparison extends LitElement {
   static override styles = [controls, workAreaStyles, loadingBarStyles, statusMarkStyles, caseStyles, css`
-    :host { position: static; container-type: normal; background: none; }
     .loadings td { padding: 1px 2px; }
     .loadings thead th { max-inline-size: 12em; overflow-wrap: anywhere; }
     .loadings thead th:not(.first) { padding-inline: 8px; }
@@ -90,7 +89,7 @@ export class CaseComparison extends LitElement {
     const shown = rows.slice(0, this.listed);
     const hasOwn = shown.some(({ own }) => own !== undefined);
     const places = [...schedule.cases.cases.map((_, place) => place), ...hasOwn ? [-1] : []];
-    return html`<div class="scroll tall"><table class="loadings"><caption class="unseen">${words.say('Loading in each case, the worst first')}</caption>
+    return html`<div class="scroll tall"><table class="loadings" role="grid"><caption class="unseen">${words.say('Loading in each case, the worst first')}</caption>
       <thead><tr><th scope="col" class="first">${words.say('Worst first')}</th>${places.map((place) => html`<th scope="col">${caseText(schedule, place, words)}</th>`)}</tr></thead>
       <tbody @keydown=${this.#onKey}>${shown.map((row, line) => html`<tr data-row=${rowName(schedule, row)}><th scope="row" class="first">${this.#head(row)}</th>
         ${places.map((place, at) => html`<td>${this.#cell(row, place, line === 0 && at === 0)}</td>`)}</tr>`)}</tbody></table></div>

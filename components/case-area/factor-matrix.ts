@@ -37,7 +37,6 @@ interface CaseColumn {
 /** The share of each group that is on in each case, as a matrix in which a person types. */
 export class FactorMatrix extends LitElement {
   static override styles = [controls, workAreaStyles, statusMarkStyles, caseStyles, css`
-    :host { position: static; container-type: normal; background: none; }
     .new { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
     .new input { inline-size: 14em; }
     .matrix thead th:not(.first) { min-inline-size: 7.4em; max-inline-size: 10em; overflow-wrap: anywhere; }

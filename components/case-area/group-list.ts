@@ -14,7 +14,6 @@ const LISTED = 30;
 /** Types whose devices belong to no group, each with a field for one. */
 export class GroupList extends LitElement {
   static override styles = [controls, workAreaStyles, caseStyles, css`
-    :host { position: static; container-type: normal; background: none; }
     table { inline-size: auto; }
     .type { max-inline-size: 22em; overflow-wrap: anywhere; }
     input { inline-size: 12em; }

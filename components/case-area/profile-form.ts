@@ -15,7 +15,6 @@ const UNITS: readonly ProfileUnit[] = ['share', 'W', 'kW'];
 /** A table of groups by hours of the day, from which cases are made, one for each column. */
 export class ProfileForm extends LitElement {
   static override styles = [controls, workAreaStyles, caseStyles, css`
-    :host { position: static; container-type: normal; background: none; }
     textarea { display: block; inline-size: 100%; max-inline-size: 60rem; min-block-size: 7em; resize: vertical; }
     .lines { overflow-x: auto; white-space: pre; }
   `];

@@ -26,7 +26,6 @@ interface Contributor {
 /** What of a supply, way, feed or run in a case comes from where, and which factor puts it right. */
 export class WhatMatters extends LitElement {
   static override styles = [controls, workAreaStyles, statusMarkStyles, caseStyles, css`
-    :host { position: static; container-type: normal; background: none; }
     .groups .bar { inline-size: 100%; min-inline-size: 9em; }
     .bar { position: relative; display: block; block-size: 14px; forced-color-adjust: none; }
     .bar i { position: absolute; inset-block: 2px; border-radius: 2px; }

@@ -6,7 +6,7 @@ export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
   | 'fillRight' | 'takeProposal' | 'openList' | 'openMenu' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold'
   | 'extendToRowStart' | 'extendToTableStart'
-  | 'foldGroups' | 'columnMenu' | JobCommand;
+  | 'columnMenu' | JobCommand;
 
 interface GridKey {
   readonly command: GridCommand;
@@ -37,7 +37,6 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'openMenu', key: 'contextmenu' },
   { command: 'fold', key: 'arrowleft', alt: true, shift: true },
   { command: 'unfold', key: 'arrowright', alt: true, shift: true },
-  { command: 'foldGroups', key: 'k', control: true, shift: true },
   { command: 'columnMenu', key: 'l', control: true, shift: true },
   { command: 'duplicate', key: 'd', alt: true, shift: true },
   { command: 'moveTo', key: 'm', alt: true, shift: true },

@@ -551,8 +551,6 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #takeKey(event: KeyboardEvent): boolean {
     const command = commandOf(event);
     if (command === undefined) return false;
-    // The element has folded them already, as it does whatever has the focus.
-    if (command === 'foldGroups' && event.defaultPrevented) return true;
     const selection = this.#view!.selection();
     const column = selection === undefined ? undefined : this.#view!.model.columns[selection.column];
     if (command === 'fold' || command === 'unfold') return this.#foldSelected(command === 'fold');

@@ -374,17 +374,21 @@ export class LoadScheduleElement extends ScheduleElement {
     this.#soughtFrom ??= this.#here();
     this.seeking = command;
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLElement>('#typed-ahead')?.focus();
-    try {
-      await import('../find-bar/find-bar.define.ts');
-    } catch (error) {
-      this.#closeSeek();
-      this.#sayMissing();
-      reportError(error);
-      return;
+    const ahead = this.renderRoot.querySelector<HTMLElement>('#typed-ahead');
+    // Once the bar is known it stands with this update: a focus that came later would take it from whoever has gone on.
+    if (ahead !== null) {
+      ahead.focus();
+      try {
+        await import('../find-bar/find-bar.define.ts');
+      } catch (error) {
+        this.#closeSeek();
+        this.#sayMissing();
+        reportError(error);
+        return;
+      }
+      this.requestUpdate();
+      await this.updateComplete;
     }
-    this.requestUpdate();
-    await this.updateComplete;
     this.#seekElement?.focusField(this.#typedAhead);
     this.#typedAhead = '';
   }

@@ -7,7 +7,7 @@ export {
   type ProfileFigures, type TogetherFigures,
 } from './cases/profile-figures.ts';
 export { whatMatters, type FactorLimit, type GroupMatter } from './cases/what-matters.ts';
-export { CaseTable, MOST_CASES, type Case, type GroupFactor } from './cases/case-table.ts';
+export { CaseTable, countedIn, MOST_CASES, type Case, type GroupFactor } from './cases/case-table.ts';
 export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, ruleInGeneral, type Explanation, type ExplanationPart } from './explain.ts';
 export { figureOf } from './figure-name.ts';

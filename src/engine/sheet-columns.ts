@@ -1,7 +1,6 @@
 import { inputColumns, isNumeric, SCHEMA, type SheetName } from '../schedule/index.ts';
 import { CaseFigures } from './cases/case-figures.ts';
-
-const GROWTH = 1.5;
+import { enlarged, GROWTH } from './enlarged.ts';
 
 /**
  * The numbers and the resolved references of one sheet, in columns indexed by row id: what rules and totals are worked
@@ -107,9 +106,4 @@ export class SheetColumns {
   target(key: string, id: number): number {
     return this.targets.get(key)?.[id] ?? -1;
   }
-}
-
-function enlarged<T extends Float64Array | Int32Array>(old: T, bigger: T): T {
-  bigger.set(old);
-  return bigger;
 }

@@ -3,7 +3,7 @@ import {
 } from '../schedule/index.ts';
 import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
 import { coverOf, COVER, type CaseFigures } from './cases/case-figures.ts';
-import type { CaseTable } from './cases/case-table.ts';
+import { countedIn, type CaseTable } from './cases/case-table.ts';
 import { rowsReading } from './rows-reading.ts';
 import { inCasesOf, type Argument, type PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
@@ -135,9 +135,8 @@ export class Solutions {
     const groupOf = this.#cases.groupOf('devices');
     return this.#cases.cases.map((_case, at) => naming.map((id, member) => {
       const [factor, left] = [this.#cases.factor(at, groupOf[id]!), each[member]![place] as number | null];
-      if (factor === undefined) return left;
-      if (Number.isNaN(factor.share) || (factor.ofDemand && left === null)) return null;
-      return factor.ofDemand ? left! * factor.share : factor.share;
+      const share = countedIn(factor, 1, left ?? NaN);
+      return Number.isNaN(share) ? null : share;
     }));
   }
 

@@ -3,7 +3,7 @@ import {
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import type { Calculation } from './calculation.ts';
-import { CaseTable, type GroupedSheet } from './cases/case-table.ts';
+import { CaseTable, countedIn, type GroupedSheet } from './cases/case-table.ts';
 import { gather } from './gather.ts';
 import { pass } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
@@ -143,12 +143,10 @@ export class Workbook {
   /** What a row counts in a case with a figure that hangs on its group; `null` where it is not known. */
   shareInCase(sheet: SheetName, id: number, key: string, place: number): number | null {
     const how = inCasesOf(sheet, key);
-    const own = this.#columns[sheet].number(key, id);
-    if (typeof how !== 'object') return own;
+    if (typeof how !== 'object') return this.#columns[sheet].number(key, id);
     const factor = place < 0 ? undefined : this.cases.factor(place, this.cases.groupOf(sheet as GroupedSheet)[id]!);
-    if (factor === undefined) return own;
-    const of = factor.ofDemand ? own : this.#columns[sheet].number(how.share, id);
-    return of === null || Number.isNaN(factor.share) ? null : of * factor.share;
+    const amps = countedIn(factor, this.number(sheet, id, how.share), this.number(sheet, id, key));
+    return Number.isNaN(amps) ? null : amps;
   }
 
   /** Whether what the diversity of rows alone gives counts for a row, beside the cases. */

@@ -1,3 +1,5 @@
+import { enlarged, GROWTH } from '../enlarged.ts';
+
 /** How far a case has factors for the groups on a row. */
 export const COVER = {
   /** Some of them have none, or some loads belong to no group. */
@@ -32,17 +34,9 @@ export class CaseFigures {
       this.covers = Array.from({ length: cases }, () => new Uint8Array(size).fill(COVER.nothing));
     }
     if (this.values[0]!.length >= size) return;
-    const bigger = Math.ceil(size * 1.5);
-    this.values = this.values.map((old) => {
-      const values = new Float64Array(bigger).fill(NaN);
-      values.set(old);
-      return values;
-    });
-    this.covers = this.covers.map((old) => {
-      const covers = new Uint8Array(bigger).fill(COVER.nothing);
-      covers.set(old);
-      return covers;
-    });
+    const bigger = Math.ceil(size * GROWTH);
+    this.values = this.values.map((old) => enlarged(old, new Float64Array(bigger).fill(NaN)));
+    this.covers = this.covers.map((old) => enlarged(old, new Uint8Array(bigger).fill(COVER.nothing)));
   }
 
   /** What a row is worth in each case, and how far they cover it. */

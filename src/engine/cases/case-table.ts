@@ -1,4 +1,5 @@
 import { isBlank, type CellValue, type ScheduleDocument, type SheetName } from '../../schedule/index.ts';
+import { enlarged, GROWTH } from '../enlarged.ts';
 import { rowsReading } from '../rows-reading.ts';
 import { argument } from '../schema-rules.ts';
 import type { SheetColumns } from '../sheet-columns.ts';
@@ -27,6 +28,15 @@ export interface GroupFactor {
   readonly isUnsure: boolean;
 }
 
+/**
+ * What a load counts in a case: its factor of all that is connected, or of what its own diversity leaves; without a
+ * factor the latter. Amperes give amperes, shares of 1 a share.
+ * @returns NaN where that is not known
+ */
+export function countedIn(factor: GroupFactor | undefined, all: number, own: number): number {
+  return factor === undefined ? own : (factor.ofDemand ? own : all) * factor.share;
+}
+
 /** More cases than these are not worked out. */
 export const MOST_CASES = 100;
 
@@ -52,7 +62,7 @@ export class CaseTable {
   #isGroupUnsure: readonly boolean[] = [];
   /** Rows that make it so. */
   #unsureFactors: ReadonlySet<number> = new Set();
-  #isBeyond = false;
+  #isCut = false;
   #lines: readonly unknown[] = [];
 
   constructor(document: ScheduleDocument, columns: Columns, tags: TagIndex) {
@@ -68,7 +78,7 @@ export class CaseTable {
 
   /** Whether there are more cases than are worked out, so that nothing that they concern is whole. */
   get isCut(): boolean {
-    return this.#isBeyond;
+    return this.#isCut;
   }
 
   /** How many groups there are, that of no group included. */
@@ -97,7 +107,7 @@ export class CaseTable {
    */
   isUnsure(sheet: GroupedSheet, id: number): boolean {
     return this.#cases.length > 0 && (
-      this.#isBeyond || this.#isUnclear[sheet][id] === 1 || this.#isGroupUnsure[this.#groupOf[sheet][id]!] === true
+      this.#isCut || this.#isUnclear[sheet][id] === 1 || this.#isGroupUnsure[this.#groupOf[sheet][id]!] === true
     );
   }
 
@@ -114,8 +124,7 @@ export class CaseTable {
   mostShare(group: number, own: number, countsOwn: boolean): number {
     const shares = this.#cases.map((_case, place) => {
       const factor = this.factor(place, group);
-      if (factor === undefined) return own;
-      return Number.isNaN(factor.share) ? 1 : factor.ofDemand ? own * factor.share : factor.share;
+      return factor !== undefined && Number.isNaN(factor.share) ? 1 : countedIn(factor, 1, own);
     });
     return Math.max(...countsOwn || shares.length === 0 ? [own] : [], ...shares);
   }
@@ -146,7 +155,7 @@ export class CaseTable {
     const isSame = lines.length === this.#lines.length && lines.every((each, at) => Object.is(each, this.#lines[at]));
     if (isSame) return false;
     this.#lines = lines;
-    this.#isBeyond = entered.length > MOST_CASES;
+    this.#isCut = entered.length > MOST_CASES;
     this.#cases = entered.slice(0, MOST_CASES).map(({ id, cells }) => ({
       id, name: typeof cells.case === 'string' ? cells.case : '', standby: cells.standby === true,
       together: cells.together === true,
@@ -185,12 +194,9 @@ export class CaseTable {
   #readGroups(sheet: GroupedSheet, touched: Touched | undefined): void {
     const size = this.#document.capacity(sheet);
     if (this.#groupOf[sheet].length < size) {
-      const bigger = new Int32Array(Math.ceil(size * 1.5));
-      bigger.set(this.#groupOf[sheet]);
-      this.#groupOf[sheet] = bigger;
-      const unclear = new Uint8Array(bigger.length);
-      unclear.set(this.#isUnclear[sheet]);
-      this.#isUnclear[sheet] = unclear;
+      const bigger = Math.ceil(size * GROWTH);
+      this.#groupOf[sheet] = enlarged(this.#groupOf[sheet], new Int32Array(bigger));
+      this.#isUnclear[sheet] = enlarged(this.#isUnclear[sheet], new Uint8Array(bigger));
     }
     const rows = this.#document.byId(sheet);
     const types = sheet === 'devices' ? this.#columns.devices.targets.get('type')! : undefined;

@@ -2,7 +2,7 @@ import { inCasesOf, type PreparedTotal } from '../schema-rules.ts';
 import type { ScheduleDocument, SheetName, TotalPart } from '../../schedule/index.ts';
 import type { SheetColumns } from '../sheet-columns.ts';
 import { COVER, coverOf, type CaseFigures } from './case-figures.ts';
-import type { CaseTable, GroupedSheet } from './case-table.ts';
+import { countedIn, type CaseTable, type GroupedSheet } from './case-table.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
 
@@ -47,8 +47,8 @@ function addShares(
         const factor = table.factor(at, group);
         const [values, covers] = [figures.values[at + 1]!, figures.covers[at]!];
         covers[target] = coverOf(covers[target]!, factor === undefined ? COVER.some : COVER.all);
-        if (factor === undefined) values[target]! += own[place]!;
-        else if (factor.share === factor.share) values[target]! += (factor.ofDemand ? own : all)[place]! * factor.share;
+        const amps = countedIn(factor, all[place]!, own[place]!);
+        if (amps === amps) values[target]! += amps;
       }
     }
   }
@@ -75,12 +75,13 @@ function addFigures(
 ): void {
   const { targets, numbers, inCases } = columns[from];
   const [named, kept, rows] = [targets.get(by)!, inCases.get(sum!), document.byId(from)];
+  const plain = numbers.get(sum!)!;
   const factors = times === undefined ? undefined : numbers.get(times)!;
   for (let id = 0; id < document.capacity(from); id += 1) {
     const target = named[id]!;
     if (target < 0 || (only && ((rows[id]?.cells[only.key] ?? null) !== null) !== only.filled)) continue;
     for (let at = 0; at < figures.covers.length; at += 1) {
-      const value = (kept?.values[at + 1] ?? numbers.get(sum!)!)[id]! * (factors === undefined ? 1 : factors[id]!);
+      const value = (kept?.values[at + 1] ?? plain)[id]! * (factors === undefined ? 1 : factors[id]!);
       if (value === value) figures.values[at + 1]![target]! += value;
       const covers = figures.covers[at]!;
       covers[target] = coverOf(covers[target]!, kept === undefined ? COVER.some : kept.covers[at]![id]!);

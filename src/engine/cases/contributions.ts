@@ -1,7 +1,7 @@
 import { inputCurrent } from '../../electrical/index.ts';
 import type { ScheduleDocument } from '../../schedule/index.ts';
 import type { Workbook } from '../workbook.ts';
-import type { GroupedSheet, GroupFactor } from './case-table.ts';
+import { countedIn, type GroupedSheet, type GroupFactor } from './case-table.ts';
 import type { LoadedSheet } from './case-loadings.ts';
 
 /** What one row of loads asks of a supply, way, run or feed in a case [A]. */
@@ -80,7 +80,7 @@ function partOf(book: Workbook, sheet: GroupedSheet, id: number, times: number, 
   const own = book.number(sheet, id, 'demand') * times;
   return {
     sheet, id, group: cases.groups[group]!, connected, own,
-    amps: factor === undefined ? own : (factor.ofDemand ? own : connected) * factor.share,
+    amps: countedIn(factor, connected, own),
   };
 }
 

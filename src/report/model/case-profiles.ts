@@ -1,4 +1,4 @@
-import { contributionsTo, type GroupFactor, type Profile } from '../../engine/index.ts';
+import { contributionsTo, countedIn, type Profile } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { filledRows } from './sheet-section.ts';
 
@@ -30,21 +30,20 @@ export function caseProfiles(schedule: LoadSchedule): CaseProfiles {
     const powers = places.map((place) => schedule.inCase('supplies', id, 'power', place));
     const isPartial = schedule.isPartial('supplies', id, 'power');
     const volts = schedule.value('supplies', id, 'voltage');
-    const loads = contributionsTo(schedule.document, schedule.figures, 'supplies', id, -1).groups;
-    for (const { group, connected, own, loads: rows } of loads) {
+    const loads = contributionsTo(schedule.document, schedule.figures, 'supplies', id, -1).groups.map((part) => {
+      const factors = places.map((place) => cases.factor(place, cases.groups.indexOf(part.group)));
+      return { ...part, factors, counted: factors.map((factor) => known(countedIn(factor, part.connected, part.own))) };
+    });
+    for (const { group, factors, counted, loads: rows } of loads) {
       const profile = groups.get(group) ?? { powers: places.map(() => 0), isPartial: false };
       groups.set(group, profile);
-      const factors = places.map((place) => cases.factor(place, cases.groups.indexOf(group)));
-      places.forEach((place) => {
-        profile.powers[place]! += (amps(factors[place], connected, own) ?? 0) * Number(volts ?? 0);
-      });
+      places.forEach((place) => { profile.powers[place]! += counted[place]! * Number(volts ?? 0); });
       profile.isPartial ||= volts === null || schedule.figures.isShared('supplies', id)
         || factors.some((factor) => Number.isNaN(factor?.share))
-        || rows.some(({ sheet, id: row, amps: known }) => Number.isNaN(known) || schedule.isPartial(sheet, row, 'demand'));
+        || rows.some(({ sheet, id: row, amps }) => Number.isNaN(amps) || schedule.isPartial(sheet, row, 'demand'));
     }
     places.forEach((place) => {
-      const given = loads.reduce((sum, { group, connected, own }) =>
-        sum + (amps(cases.factor(place, cases.groups.indexOf(group)), connected, own) ?? 0), 0);
+      const given = loads.reduce((sum, { counted }) => sum + counted[place]!, 0);
       const more = (schedule.inCase('supplies', id, 'demand', place) ?? 0) - given;
       if (more > ROUNDING * given) extra.powers[place]! += more * Number(volts ?? 0);
     });
@@ -63,8 +62,5 @@ export function caseProfiles(schedule: LoadSchedule): CaseProfiles {
 /** What is left of a difference of sums that are the same. */
 const ROUNDING = 1e-9;
 
-/** What a group counts in a case [A]; `null` where its factor is not known. */
-function amps(factor: GroupFactor | undefined, connected: number, own: number): number | null {
-  if (factor === undefined) return own;
-  return Number.isNaN(factor.share) ? null : (factor.ofDemand ? own : connected) * factor.share;
-}
+/** What is not known adds nothing, and makes a profile partial. */
+const known = (amps: number): number => Number.isNaN(amps) ? 0 : amps;

@@ -1,4 +1,5 @@
 import { BREAKER_CURVES, demandCurrent, feedInrush, loadingRatio, spareCurrent } from '../../electrical/index.ts';
+import { worstCase } from './case-columns.ts';
 import type { Sheet } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -55,10 +56,7 @@ export const feeds: Sheet = {
         source: 'rated diversity factor, IEC 61439-1',
       },
     },
-    {
-      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
-      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
-    },
+    worstCase,
     {
       role: 'computed', key: 'drawn', rare: 'mains', title: 'Drawn', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', inCases: 'highest',

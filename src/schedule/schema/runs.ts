@@ -2,6 +2,7 @@ import {
   availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
+import { worstCase } from './case-columns.ts';
 import type { ComputedColumn, Sheet, Suggestion } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runChoices } from './run-choices.ts';
@@ -270,10 +271,7 @@ export const runs: Sheet = {
         source: ARITHMETIC,
       },
     },
-    {
-      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
-      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
-    },
+    worstCase,
     {
       role: 'computed', key: 'extra', title: 'Extra', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current that its devices of constant power draw more because the cable drops their voltage, at their demand.',

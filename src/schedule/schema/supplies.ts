@@ -4,6 +4,7 @@ import {
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
+import { togetherDemand, worstCase } from './case-columns.ts';
 import type { CellValue, Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { supplySolution } from './supply-solution.ts';
@@ -152,10 +153,7 @@ export const supplies: Sheet = {
         source: ARITHMETIC,
       },
     },
-    {
-      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
-      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
-    },
+    worstCase,
     {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
       help: 'Demand as a share of the usable current.',
@@ -375,15 +373,7 @@ export const supplies: Sheet = {
       whenPartial: '≥', help: 'Power that it gives at this demand.', inCases: 'highest',
       rule: { of: ['voltage', 'demand'], by: (volts: number, amps: number) => volts * amps, words: '{voltage} × {demand}', source: 'P = U × I' },
     },
-    {
-      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand together', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Demand in a case marked “together” that has a factor for every group on it; it stands for everything connected.',
-      inMarkedCase: {
-        of: 'demand', marked: 'together', covering: true,
-        words: message('{demand} in the case marked “together” that has a factor for every group on it, the highest of several'),
-        source: ARITHMETIC,
-      },
-    },
+    togetherDemand,
     {
       role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 2,
       help: 'By how much the start of its units at power return goes beyond their input current.',

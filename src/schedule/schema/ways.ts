@@ -1,8 +1,8 @@
 import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
-import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
+import { togetherDemand, worstCase } from './case-columns.ts';
 import type { Sheet, TotalPart } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -74,19 +74,8 @@ export const ways: Sheet = {
         words: 'sum of demand and extra over the runs that name it, of those with two ways what comes through this one', source: ARITHMETIC,
       },
     },
-    {
-      role: 'computed', key: 'worstCase', rare: true, title: 'Worst case', kind: 'text', worstOf: 'demand',
-      help: 'Case in which its demand is highest; nothing where that is so by the diversity of its rows.',
-    },
-    {
-      role: 'computed', key: 'togetherDemand', rare: true, title: 'Demand together', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Demand in a case marked “together” that has a factor for every group on it; it stands for everything connected.',
-      inMarkedCase: {
-        of: 'demand', marked: 'together', covering: true,
-        words: message('{demand} in the case marked “together” that has a factor for every group on it, the highest of several'),
-        source: ARITHMETIC,
-      },
-    },
+    worstCase,
+    togetherDemand,
     {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
       help: 'Demand as a share of the rating.',

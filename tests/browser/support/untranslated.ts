@@ -2,7 +2,7 @@ import type { LoadScheduleElement } from '../../../components/load-schedule/load
 import { outside } from '../../support/pseudo-words.ts';
 import { dataOf, nameOf, readTexts, withoutData } from './read-texts.ts';
 
-const UNITS = /(?<!\p{L})(?:mA|Ah|A|V|W|h|mm²?|m|K|°C|Ω\/km|Ω|m²|W\/\(m²K\))(?!\p{L})/gu;
+const UNITS = /(?<!\p{L})(?:mA|Ah|A|V|W|kWh|h|mm²?|m|K|°C|Ω\/km|Ω|m²|W\/\(m²K\))(?!\p{L})/gu;
 
 /**
  * Every text inside an element that speaks the pseudo language and was not said through its words: those on the screen

@@ -20,7 +20,7 @@ function focused(): Element | null {
 }
 
 /** Groups in which one member is a stop and the arrow keys lead to the others. */
-const ROVING = '[role=tablist], [role=radiogroup]';
+const ROVING = '[role=tablist], [role=radiogroup], [role=grid]';
 
 /** Sheets differ in their rows, through which Tab leads in the same way; three stand for the others. */
 const WALKED = VIEWS.filter(([name]) =>
