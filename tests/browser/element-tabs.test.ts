@@ -86,7 +86,7 @@ test.for([390, 800, 1280, 1440, 1920].flatMap((width) => LANGUAGES.map((lang) =>
     const element = await mountElement({ attributes: { lang, languages: 'en de fr' } });
     element.value = demo;
     await expect.poll(() => parts(element, '[role=tab]').length).toBe(12);
-    await expect.poll(() => parts(element, 'elv-schedule-toolbar select').length).toBe(2);
+    await expect.poll(() => parts(element, 'elv-schedule-toolbar select[data-choice]').length).toBe(2);
     const isWhole = (choice: HTMLSelectElement) => {
       const shown = choice.offsetWidth;
       choice.style.maxInlineSize = 'none';
@@ -98,7 +98,7 @@ test.for([390, 800, 1280, 1440, 1920].flatMap((width) => LANGUAGES.map((lang) =>
       panels.selectedIndex = place;
       isWhole(panels);
     }
-    for (const choice of parts(element, 'elv-schedule-toolbar select')) isWhole(choice as HTMLSelectElement);
+    for (const choice of parts(element, 'elv-schedule-toolbar select[data-choice]')) isWhole(choice as HTMLSelectElement);
     if (width < 560) return;
     const inOneLine = (selector: string) => {
       const tops = parts(element, selector).filter((each) => each.checkVisibility() && each.offsetWidth > 1)
