@@ -5,7 +5,8 @@ import {
 } from '../schedule/index.ts';
 import { numberOf, usualStrip } from './designations.ts';
 import { Parts, type Figures } from './parts.ts';
-import { groupOf, wantedTerminals, type LeftOut, type StripKind, type WantedTerminal } from './wanted.ts';
+import { textOf } from './placed-terminals.ts';
+import { groupOf, wantedTerminals, type LeftOut, type WantedTerminal } from './wanted.ts';
 
 /** What a terminal that stands would become. */
 export interface TerminalEdit {
@@ -33,8 +34,8 @@ export type LayoutPart = 'came' | 'changed' | 'gone' | 'reused';
 
 /** What a spare terminal does not keep of the one that it was. */
 const EMPTIED = {
-  potential: null, inside: null, outside: null, core: null, size: null, bridge: null, wired: null, checked: null, by: null,
-  on: null,
+  potential: null, inside: null, outside: null, core: null, size: null, bridge: null, wired: null, checked: null,
+  by: null, on: null,
 } as const;
 
 /** Connections that terminals are laid out for: one of a part that is there and is not asked for any more is gone. */
@@ -51,8 +52,8 @@ interface Placed {
 }
 
 /**
- * Lays terminals out for all that a schedule wires: what stands keeps its number and its place, what is new comes at the
- * end of its strip, and what is asked for no more is spare.
+ * Lays terminals out for all that a schedule wires: what stands keeps its number and its place, what is new comes at
+ * the end of its strip, and what is asked for no more is spare.
  * @param options.useSpares spare terminals of a strip are taken first, those that are large enough.
  */
 export function layOutTerminals(
@@ -130,8 +131,6 @@ function keyOfRow({ cells }: Row): string {
     : [text('enclosure'), text('outside'), text('core')]);
 }
 
-const textOf = (value: CellValue | undefined): string => value === null || value === undefined ? '' : String(value);
-
 /** A terminal that holds nothing and is designated. */
 const isSpare = ({ cells }: Row): boolean =>
   ['potential', 'inside', 'outside'].every((key) => textOf(cells[key]) === '') && textOf(cells.terminal) !== '';
@@ -201,7 +200,8 @@ class Strips {
   }
 }
 
-const kindOf = ({ enclosure, kind }: { enclosure: string; kind: StripKind }): string => JSON.stringify([enclosure, kind]);
+const kindOf = ({ enclosure, kind }: Pick<WantedTerminal, 'enclosure' | 'kind'>): string =>
+  JSON.stringify([enclosure, kind]);
 
 const takes = (maxSize: CellValue, size: number | null): boolean =>
   size === null || (typeof maxSize === 'number' && maxSize >= size);
@@ -218,7 +218,9 @@ function largestByGroup(wanted: readonly WantedTerminal[]): Map<string, Most> {
   const most = new Map<string, Most>();
   for (const each of wanted) {
     const before = most.get(groupOf(each));
-    most.set(groupOf(each), { size: larger(each.size, before?.size ?? null), amps: larger(each.amps, before?.amps ?? null) });
+    most.set(groupOf(each), {
+      size: larger(each.size, before?.size ?? null), amps: larger(each.amps, before?.amps ?? null),
+    });
   }
   return most;
 }

@@ -14,6 +14,14 @@ export interface FeedUser {
   readonly earth: string;
 }
 
+/** Connections that one conductor feeds, looped from each to the next. */
+export interface Chain {
+  readonly enclosure: string;
+  readonly connections: string[];
+  /** Current [A] that each draws; `null` where it is not known. */
+  readonly amps: (number | null)[];
+}
+
 /** The parts of a panel as the layout of terminals reads them: by tag, each with where it is mounted. */
 export class Parts {
   readonly #document: ScheduleDocument;
@@ -132,6 +140,47 @@ export class Parts {
     return this.#users.get(feed) ?? [];
   }
 
+  /** Connections that are looped on one line of a feed, with what each draws. */
+  chainsOfFeed(feed: string): Chain[] {
+    const chains = new Map<string, Chain>();
+    const add = (key: string, enclosure: string, connection: string, amps: number | null): void => {
+      const chain = chains.get(key) ?? { enclosure, connections: [], amps: [] };
+      chains.set(key, chain);
+      chain.connections.push(connection);
+      chain.amps.push(amps);
+    };
+    for (const id of this.rows('supplies')) {
+      const [rail, enclosure] = [this.text('supplies', id, 'rail'), this.text('supplies', id, 'enclosure')];
+      if (this.text('supplies', id, 'feed') !== feed || rail === '') continue;
+      add(`supplies ${enclosure}`, enclosure, `${rail}:L`, this.number('supplies', id, 'inputCurrent'));
+    }
+    for (const id of this.rows('outputs')) {
+      const [output, module] = [this.text('outputs', id, 'output'), this.text('outputs', id, 'module')];
+      const isFed = this.text('outputs', id, 'feed') === feed && this.text('outputs', id, 'rail') === '';
+      if (!isFed || output === '' || this.#hasCommon(module)) continue;
+      const enclosure = this.enclosureOfOutput(id);
+      const key = module === '' ? `output ${output}` : `module ${module} ${enclosure}`;
+      add(key, enclosure, `${output}:11`, this.number('outputs', id, 'current'));
+    }
+    return [...chains.values()];
+  }
+
+  /** Current [A] of all supplies of the feed of one that are mounted beside it; `null` where one is not known. */
+  drawnBySupplies(id: number): number | null {
+    const of = (each: number) => JSON.stringify([this.text('supplies', each, 'feed'), this.text('supplies', each, 'enclosure')]);
+    return sum(this.rows('supplies').filter((each) => of(each) === of(id)).map((each) => this.number('supplies', each, 'inputCurrent')));
+  }
+
+  /** Current [A] of all outputs of a module that are looped with this one; `null` where one is not known. */
+  drawnByChain(id: number): number | null {
+    const module = this.text('outputs', id, 'module');
+    const feed = this.text('outputs', id, 'feed');
+    const chain = module === '' ? [id] : this.rows('outputs').filter((each) =>
+      this.text('outputs', each, 'module') === module && this.text('outputs', each, 'feed') === feed
+      && this.text('outputs', each, 'rail') === '');
+    return sum(chain.map((each) => this.number('outputs', each, 'current')));
+  }
+
   #gatherUsers(): Map<string, FeedUser[]> {
     const users = new Map<string, FeedUser[]>();
     const chained = new Set<string>();
@@ -167,6 +216,10 @@ export class Parts {
     const id = this.find(sheet, tag);
     return id === undefined ? '' : this.text(sheet, id, key);
   }
+}
+
+function sum(amps: readonly (number | null)[]): number | null {
+  return amps.includes(null) ? null : (amps as number[]).reduce((all, each) => all + each, 0);
 }
 
 function push<Thing>(map: Map<string, Thing[]>, key: string, thing: Thing): void {

@@ -26,7 +26,7 @@ export interface WantedTerminal {
 }
 
 /** Mark of protective conductors, which are one potential in a panel (IEC 60445). */
-const EARTH = 'PE';
+export const EARTH = 'PE';
 
 /** The two conductors of a bus. Common practice, no source: standards of buses mark them each in its way. */
 const BUS_MARKS = ['+', '-'] as const;
@@ -135,7 +135,7 @@ function askForOutput(parts: Parts, id: number, output: string, ask: (terminal: 
     ask({ enclosure, kind: 'mains', potential: `${feed} N`, outside: output, core: 'N', amps });
     ask({ enclosure, kind: 'mains', potential: 'PE', outside: output, core: 'PE' });
   } else {
-    // A contact of which nothing says what feeds it: both its ends go out, on the strip of mains unless it is known better.
+    // A contact of which nothing says what feeds it: both its ends go out, with mains unless it is known better.
     const kind = voltageBand(parts.number('outputs', id, 'voltage'), parts.text('outputs', id, 'kind')) === 'elv' ? 'plus' : 'mains';
     ask({ ...switched, kind, potential: `${output}:11`, source: `${output}:11`, core: '1' });
     ask({ ...switched, kind, potential: `${output}:14`, core: '2' });

@@ -4,8 +4,8 @@ import { inputColumns, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/ind
 import { namedInText } from './named-in-text.ts';
 
 /**
- * Changes that give a row another tag and let every reference to it follow, texts that name it among them. References stay as they are when the row
- * had no tag, when another row bears the same one, or when the new tag is empty.
+ * Changes that give a row another tag and let every reference to it follow, texts that name it among them. References
+ * stay as they are when the row had no tag, when another row bears the same one, or when the new tag is empty.
  */
 export function renameTag(document: ScheduleDocument, sheet: SheetName, id: number, tag: string): Change[] {
   return renameTags(document, sheet, new Map([[id, tag]]));

@@ -1,0 +1,2 @@
+export { wiringCsv } from './wiring-csv.ts';
+export { WIRING_LISTS, wiringList, type WiringList, type WiringListName } from './wiring-lists.ts';
