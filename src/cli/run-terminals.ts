@@ -40,7 +40,7 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
   if (name !== undefined) {
     const list = wiringList(schedule, name);
     const objects = () => list.rows.map((row) => Object.fromEntries(list.keys.map((key, place) => [key, row[place]])));
-    await writeText(format === 'csv' ? wiringCsv(list) : `${JSON.stringify(objects(), null, 2)}\n`, values.output, out);
+    await writeText(format === 'csv' ? wiringCsv(list, name === 'labels') : `${JSON.stringify(objects(), null, 2)}\n`, values.output, out);
     return 0;
   }
   const layout = layOutTerminals(schedule.document, schedule.figures, { useSpares: values['use-spares'] });

@@ -66,17 +66,22 @@ export function layOutTerminals(
   const taken = new Set<Row>();
   const placed: Placed[] = [];
   const missing: WantedTerminal[] = [];
-  for (const each of wanted) {
-    const row = byKey.get(keyOfWanted(each));
-    if (row === undefined || taken.has(row)) missing.push(each);
-    else {
-      taken.add(row);
-      placed.push(standing(row, each));
+  const found = wanted.map((each) => ({ each, row: byKey.get(keyOfWanted(each)) }));
+  const keeps = ({ each, row }: (typeof found)[number]) => row !== undefined && textOf(row.cells.potential) === each.potential;
+  const strips = new Strips(rows);
+  for (const { each, row } of [...found.filter(keeps), ...found.filter((one) => !keeps(one))]) {
+    // On another strip its potential cannot be bridged: the core moves, and leaves its terminal.
+    const stands = row !== undefined && !taken.has(row) && (keeps({ each, row }) || strips.of(each) === textOf(row.cells.strip));
+    if (!stands) {
+      missing.push(each);
+      continue;
     }
+    taken.add(row);
+    placed.push(standing(row, each));
+    strips.settle(each, textOf(row.cells.strip));
   }
   const gone = rows.filter((row) => !taken.has(row) && isGone(row, parts));
   const spares = useSpares ? rows.filter((row) => !taken.has(row) && isSpare(row)) : [];
-  const strips = new Strips(rows, placed);
   const largest = largestByGroup(wanted);
   for (const each of missing) placed.push(strips.place(each, spares, largest.get(groupOf(each))!));
   for (const group of grouped(placed, ({ wanted: each }) => groupOf(each)).values()) joinGroup(group, placed, rows);
@@ -163,22 +168,27 @@ class Strips {
   readonly #ofGroup = new Map<string, string>();
   readonly #ofKind = new Map<string, string>();
 
-  constructor(rows: readonly Row[], placed: readonly Placed[]) {
+  constructor(rows: readonly Row[]) {
     for (const { cells } of rows) this.#note(textOf(cells.strip), numberOf(textOf(cells.terminal)) ?? 0);
-    for (const { cells, wanted, isOld } of placed) {
-      const strip = textOf(cells.strip);
-      if (strip === '') continue;
-      if (isOld && !this.#ofGroup.has(groupOf(wanted))) this.#ofGroup.set(groupOf(wanted), strip);
-      this.#ofKind.set(kindOf(wanted), strip);
-    }
+  }
+
+  /** Strip for a terminal: that of its potential, else of its kind in its enclosure, else the usual one. */
+  of(wanted: WantedTerminal): string {
+    return this.#ofGroup.get(groupOf(wanted)) ?? this.#ofKind.get(kindOf(wanted)) ?? usualStrip(wanted.enclosure, wanted.kind);
+  }
+
+  /** Notes where a terminal stands; the first of a potential counts for it, the last of a kind for that. */
+  settle(wanted: WantedTerminal, strip: string): void {
+    if (strip === '') return;
+    if (!this.#ofGroup.has(groupOf(wanted))) this.#ofGroup.set(groupOf(wanted), strip);
+    this.#ofKind.set(kindOf(wanted), strip);
   }
 
   /** A new terminal at the end of its strip, or a spare one of it. */
   place(wanted: WantedTerminal, spares: Row[], most: Most): Placed {
-    const { enclosure, kind, potential, inside, outside, core, size } = wanted;
-    const strip = this.#ofGroup.get(groupOf(wanted)) ?? this.#ofKind.get(kindOf(wanted)) ?? usualStrip(enclosure, kind);
-    this.#ofGroup.set(groupOf(wanted), strip);
-    this.#ofKind.set(kindOf(wanted), strip);
+    const { enclosure, potential, inside, outside, core, size } = wanted;
+    const strip = this.of(wanted);
+    this.settle(wanted, strip);
     const holds = { potential, inside: inside === '' ? null : inside, outside, core, size };
     const spare = spares.findIndex(({ cells }) => textOf(cells.strip) === strip && textOf(cells.enclosure) === enclosure
       && takes(cells.maxSize ?? null, size));

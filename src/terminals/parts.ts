@@ -81,11 +81,13 @@ export class Parts {
     return this.#of('ways', way, 'enclosure');
   }
 
-  /** Where the cable of a run begins: where its way is mounted, or its supply. */
+  /** Where the cable of a run begins: where its way is mounted, its supply, or the coupler of its branch. */
   enclosureOfRun(id: number): string {
-    const way = this.text('runs', id, 'way');
-    const own = way === '' ? '' : this.enclosureOfWay(way);
-    return own === '' ? this.#of('supplies', this.text('runs', id, 'rail'), 'enclosure') : own;
+    const places = [
+      this.enclosureOfWay(this.text('runs', id, 'way')), this.#of('supplies', this.text('runs', id, 'rail'), 'enclosure'),
+      this.enclosureOfBranch(this.text('runs', id, 'branch')),
+    ];
+    return places.find((each) => each !== '') ?? '';
   }
 
   enclosureOfOutput(id: number): string {

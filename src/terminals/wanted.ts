@@ -91,7 +91,8 @@ function askForFeed(parts: Parts, id: number, feed: string, ask: (terminal: Ask)
   const own = parts.text('feeds', id, 'enclosure');
   const amps = parts.number('feeds', id, 'rated');
   const users = parts.usersOfFeed(feed);
-  const elsewhere = [...new Set(users.map(({ enclosure }) => enclosure))].filter((enclosure) => enclosure !== own);
+  const places = [...new Set(users.map(({ enclosure }) => enclosure))];
+  const elsewhere = own === '' ? places : places.filter((enclosure) => enclosure !== own);
   const cable = (enclosure: string, before: string, line: Pick<Ask, 'potential' | 'source'>): void => {
     const at = { enclosure, kind: 'mains' as const, outside: feed };
     ask({ ...at, ...line, core: `${before}L`, amps });
