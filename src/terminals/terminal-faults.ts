@@ -7,8 +7,6 @@ import { EARTH } from './wanted.ts';
 
 /** What is wrong with a terminal beside others; each is absent where nothing is. Terminals are named by designation. */
 export interface TerminalFaults {
-  /** Others with the same designation. */
-  twins?: number;
   /** Other potentials on its bridge. */
   shorts?: readonly string[];
   /** Strips that its bridge would have to span. */
@@ -35,9 +33,6 @@ export function terminalFaults(document: ScheduleDocument, figures: Figures): Ma
   if (terminals.length === 0) return found;
   const parts = new Parts(document, figures);
   const say: Say = ({ row: { id } }, fault) => { found.set(id, { ...found.get(id), ...fault }); };
-  for (const [terminal, those] of grouped(terminals, (each) => each.terminal)) {
-    if (terminal !== '' && those.length > 1) for (const each of those) say(each, { twins: those.length - 1 });
-  }
   findBridges(terminals, say);
   findEnds(parts, terminals, say);
   findCores(parts, terminals, say);

@@ -122,10 +122,6 @@ export const terminalChecks: readonly Check[] = [
     said: message('{name} stands beside {other}, one on mains and one on extra-low voltage, without a partition between them (IEC 60364-4-41, 414.4). Put a partition plate there, or keep their strips apart.'),
     values: { other },
   }),
-  beside('terminal-twice', 'terminal', 'incomplete', ({ twins }) => twins === undefined ? undefined : {
-    said: message('{name} stands in {twins, plural, one {another row} other {# other rows}} too, and which is meant is not known. Correct the designations: nothing is renumbered by itself.'),
-    values: { twins },
-  }),
   beside('terminal-inside-lost', 'inside', 'incomplete', ({ lost }, row) => lost !== 'inside' ? undefined : {
     said: message('{name}: no part or terminal is called {tag}, so where its inside conductor goes is not known. Correct it, or lay the terminals out anew.'),
     values: { tag: String(row.own('inside')) },
