@@ -1,8 +1,7 @@
 import { writeSchedule } from '../exchange/index.ts';
-import { WIRING_LISTS, wiringCsv, wiringList } from '../report/index.ts';
-import { layOutTerminals, layoutChanges, type LeftOut } from '../terminals/index.ts';
-import { SCHEMA, tagOf } from '../schedule/index.ts';
-import type { LoadSchedule } from '../load-schedule.ts';
+import { leftOutSentence, WIRING_LISTS, wiringCsv, wiringList } from '../report/index.ts';
+import { layOutTerminals, layoutChanges } from '../terminals/index.ts';
+import { tagOf } from '../schedule/index.ts';
 import { command, oneOf, oneOrNone, refuseNone } from './command.ts';
 import { writeText } from './files.ts';
 import { INPUT, type Help } from './help-text.ts';
@@ -44,7 +43,8 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
     return 0;
   }
   const layout = layOutTerminals(schedule.document, schedule.figures, { useSpares: values['use-spares'] });
-  const designations = (ids: readonly { readonly id: number }[]) => ids.map(({ id }) => tagOf('terminals', schedule.document.row('terminals', id)!));
+  const designations = (ids: readonly { readonly id: number }[]) =>
+    ids.map(({ id }) => tagOf('terminals', schedule.document.row('terminals', id)!));
   const told = {
     came: layout.came.map(({ terminal }) => terminal), changed: designations(layout.changed), gone: designations(layout.gone),
     reused: designations(layout.reused), kept: layout.kept,
@@ -57,11 +57,3 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
   out(`${JSON.stringify(told, null, 2)}\n`);
   return 0;
 });
-
-/** Why a row has no terminals, and what to do. */
-function leftOutSentence({ document, words }: LoadSchedule, { sheet, id, why }: LeftOut): string {
-  const values = { sheet: words.text(SCHEMA[sheet].title), row: document.position(sheet, id) + 1, tag: tagOf(sheet, document.row(sheet, id)!) };
-  if (why === 'untagged') return words.say('{sheet}, row {row}: it has no tag, so no terminals are laid out for it. Enter one.', values);
-  if (why === 'doubled') return words.say('{sheet}, row {row}: {tag} stands above already, so no terminals are laid out for it. Give it another tag.', values);
-  return words.say('{sheet}, row {row}: {tag} names no rail, so no terminals are laid out for it. Enter its way or its rail.', values);
-}
