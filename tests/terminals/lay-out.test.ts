@@ -33,7 +33,7 @@ function coresOf(schedule: LoadSchedule): Map<string, string> {
   const seen = new Set<string>();
   const feeds = new Set(schedule.rows('feeds').map((row) => tagOf('feeds', row)));
   for (const { id } of schedule.rows('runs')) {
-    const [run, rail, branch] = ['run', 'rail', 'branch'].map((key) => value('runs', id, key));
+    const [run, rail, branch] = ['run', 'rail', 'branch'].map((key) => value('runs', id, key)) as [string, string, string];
     if (run === '' || rail === '' || seen.has(`run ${run}`)) continue;
     seen.add(`run ${run}`);
     const pairs = Number(schedule.value('runs', id, 'pairs'));
@@ -49,7 +49,7 @@ function coresOf(schedule: LoadSchedule): Map<string, string> {
     cores.set(`${run} ${2 * pairs + 2}`, `${branch}:-`);
   }
   for (const { id } of schedule.rows('outputs')) {
-    const [output, feed, rail] = ['output', 'feed', 'rail'].map((key) => value('outputs', id, key));
+    const [output, feed, rail] = ['output', 'feed', 'rail'].map((key) => value('outputs', id, key)) as [string, string, string];
     if (output === '' || seen.has(`output ${output}`)) continue;
     seen.add(`output ${output}`);
     if (rail !== '') {

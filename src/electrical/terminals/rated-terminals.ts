@@ -26,6 +26,10 @@ export const TERMINAL_SIZES: readonly TerminalSize[] = [
  * @param size cross-section [mm²] of the conductor; `null` where it is not known, which asks for none.
  * @param amps current [A] that may flow for ever; `null` where it is not known.
  * @returns `undefined` where none of them does.
+ *
+ * @example terminalFor(4, 24) // { maxSize: 4, amps: 32, width: 6.2 }
+ * @example terminalFor(1.5, 40) // { maxSize: 6, amps: 41, width: 8.2 }
+ * @example terminalFor(50, null) // undefined
  */
 export function terminalFor(size: number | null, amps: number | null): TerminalSize | undefined {
   return TERMINAL_SIZES.find((each) => each.maxSize >= (size ?? 0) && each.amps >= (amps ?? 0));
@@ -34,6 +38,10 @@ export function terminalFor(size: number | null, amps: number | null): TerminalS
 /**
  * Current [A] that a terminal, and a bridge in it, carries: that of the largest usual size that is not above its own.
  * @returns `null` for one smaller than any of them.
+ *
+ * @example terminalCurrent(2.5) // 24
+ * @example terminalCurrent(5) // 32
+ * @example terminalCurrent(1) // null
  */
 export function terminalCurrent(maxSize: number): number | null {
   return TERMINAL_SIZES.findLast((each) => each.maxSize <= maxSize)?.amps ?? null;

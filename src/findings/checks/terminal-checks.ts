@@ -119,7 +119,7 @@ export const terminalChecks: readonly Check[] = [
     values: { ...crowded },
   }),
   beside('terminal-beside', 'partition', 'near', ({ beside: other }) => other === undefined ? undefined : {
-    said: message('{name} stands beside {other}, one on mains and one on extra-low voltage, without a partition between them (IEC 60364-4-41, 414.4). Put a partition plate there, or keep their strips apart.'),
+    said: message('{name} stands beside {other}, one on mains and one on extra-low voltage, without a partition between them (IEC 60364-4-41). Put a partition plate there, or keep their strips apart.'),
     values: { other },
   }),
   beside('terminal-inside-lost', 'inside', 'incomplete', ({ lost }, row) => lost !== 'inside' ? undefined : {

@@ -31,7 +31,7 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
       title: words.say('Strip {strip}', { strip: strip === '' ? '–' : strip }), heads: 1,
       columns: [
         ...textColumns(title('terminal'), title('inside'), title('potential'), words.say('Bridged with'), title('outside'), title('core')),
-        { title: title('size'), kind: 'number' as const }, ...textColumns(words.say('To'), title('status')),
+        { title: title('size'), kind: 'number' as const }, ...textColumns(words.say('Goes to'), title('status')),
       ],
       rows: those.map((each) => ({ cells: rowOf(each) })),
     })),
@@ -55,7 +55,7 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
       ...wires.length === 0 ? [] : [{
         title: words.say('From part to part'), heads: 2,
         columns: [
-          ...textColumns(words.say('From'), words.say('To'), words.say('Potential'), words.say('Enclosure')),
+          ...textColumns(words.say('From connection'), words.say('To connection'), words.say('Potential'), words.say('Enclosure')),
           { title: words.say('Current (A)'), kind: 'number' as const },
         ],
         rows: wires.map(({ from, to, potential, enclosure, amps }) => ({
@@ -67,7 +67,7 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
       }],
       {
         title: words.say('From part to terminal'), heads: 2,
-        columns: textColumns(words.say('From'), words.say('Terminal'), words.say('Potential')),
+        columns: textColumns(words.say('Connection'), words.say('Terminal'), words.say('Potential')),
         rows: [...parts].sort((one, other) => one.inside.localeCompare(other.inside, 'en', { numeric: true }))
           .map(({ inside, terminal, potential }) => ({ cells: [inside, terminal, potential].map(textCell) })),
       },
@@ -88,9 +88,9 @@ export function cablesSection(schedule: LoadSchedule): ReportSection | undefined
     tables: [{
       heads: 1,
       columns: [
-        ...textColumns(words.say('Cable'), words.say('Kind'), words.say('Type of cable')),
+        ...textColumns(words.say('Cable'), words.say('Belongs to'), words.say('Type of cable')),
         ...[words.say('Cores'), words.say('Cores used'), words.say('Spare cores')].map((title) => ({ title, kind: 'number' as const })),
-        ...textColumns(words.say('Cores on terminals'), words.say('To')),
+        ...textColumns(words.say('Cores on terminals'), words.say('Goes to')),
         ...[words.say('Length (m)'), words.say('Current (A)')].map((title) => ({ title, kind: 'number' as const })),
         ...textColumns(words.say('Gland')),
       ],
@@ -115,7 +115,7 @@ export function spareSection(schedule: LoadSchedule): ReportSection | undefined 
       const value = schedule.value(sheet, id, key);
       const tag = schedule.value(sheet, id, SCHEMA[sheet].tag);
       return [row(words.text(SCHEMA[sheet].rowName), String(tag ?? '–'),
-        typeof value === 'number' ? say(value, schedule.partialSign(sheet, id, key)) : words.say('not known'))];
+        typeof value === 'number' ? say(Math.max(0, value), schedule.partialSign(sheet, id, key)) : words.say('not known'))];
     });
   const rows = [
     ...figureOf('modules', 'free', (n) => words.say('{n, plural, one {# output} other {# outputs}}', { n })),
@@ -126,7 +126,7 @@ export function spareSection(schedule: LoadSchedule): ReportSection | undefined 
   ];
   return rows.length === 0 ? undefined : {
     name: 'spare', title: words.say('Spare ways'), sentences: [],
-    tables: [{ columns: textColumns(words.say('Kind'), words.say('Tag'), words.say('Free')), rows }],
+    tables: [{ columns: textColumns(words.say('What'), words.say('Tag'), words.say('Free')), rows }],
   };
 }
 

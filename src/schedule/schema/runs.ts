@@ -227,10 +227,10 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'to', rare: 'laying', title: 'To', kind: 'text', help: 'Where the cable goes: room, zone or device.',
+      role: 'input', key: 'to', rare: 'laying', title: 'Goes to', kind: 'text', help: 'Where the cable goes: room, zone or device.',
     },
     {
-      role: 'input', key: 'cable', rare: 'laying', title: 'Cable', kind: 'text', help: 'Type of cable, as it is ordered.',
+      role: 'input', key: 'cable', rare: 'laying', title: 'Type of cable', kind: 'text', help: 'Type of cable, as it is ordered.',
     },
     {
       role: 'input', key: 'cores', rare: 'laying', title: 'Cores', kind: 'integer', min: 1, optional: true,

@@ -27,12 +27,12 @@ export const terminals: Sheet = {
       source: 'marks L, N, PE, L+ and L− of IEC 60445, from memory; the minus typed as a hyphen',
     },
     {
-      role: 'input', key: 'inside', title: 'Inside', kind: 'text',
+      role: 'input', key: 'inside', title: 'Inside end', kind: 'text',
       names: ['ways', 'supplies', 'branches', 'modules', 'outputs', 'feeds', 'terminals'],
       help: 'Tag of the part that its inside conductor goes to, with the connection behind a colon; empty: only its bridge.',
     },
     {
-      role: 'input', key: 'outside', title: 'Outside', kind: 'text', names: ['runs', 'outputs', 'branches', 'feeds'],
+      role: 'input', key: 'outside', title: 'Outside end', kind: 'text', names: ['runs', 'outputs', 'branches', 'feeds'],
       help: 'Tag of the cable that its outside conductor belongs to: that of its run, output, branch or feed; empty: spare, or without one.',
     },
     {
@@ -67,10 +67,10 @@ export const terminals: Sheet = {
       help: 'Somebody else has looked at it, pulled at it or rung it through.',
     },
     {
-      role: 'input', key: 'by', rare: 'progress', title: 'By', kind: 'text', help: 'Who wired or checked it.',
+      role: 'input', key: 'by', rare: 'progress', title: 'Wired by', kind: 'text', help: 'Who wired or checked it.',
     },
     {
-      role: 'input', key: 'on', rare: 'progress', title: 'On', kind: 'text', help: 'When it was wired or checked.',
+      role: 'input', key: 'on', rare: 'progress', title: 'Wired on', kind: 'text', help: 'When it was wired or checked.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
