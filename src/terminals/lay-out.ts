@@ -67,11 +67,13 @@ export function layOutTerminals(
   const placed: Placed[] = [];
   const missing: WantedTerminal[] = [];
   const found = wanted.map((each) => ({ each, row: byKey.get(keyOfWanted(each)) }));
-  const keeps = ({ each, row }: (typeof found)[number]) => row !== undefined && textOf(row.cells.potential) === each.potential;
+  const keeps = ({ each, row }: (typeof found)[number]) =>
+    row !== undefined && textOf(row.cells.potential) === each.potential;
   const strips = new Strips(rows);
   for (const { each, row } of [...found.filter(keeps), ...found.filter((one) => !keeps(one))]) {
     // On another strip its potential cannot be bridged: the core moves, and leaves its terminal.
-    const stands = row !== undefined && !taken.has(row) && (keeps({ each, row }) || strips.of(each) === textOf(row.cells.strip));
+    const stands = row !== undefined && !taken.has(row)
+      && (keeps({ each, row }) || strips.of(each) === textOf(row.cells.strip));
     if (!stands) {
       missing.push(each);
       continue;
@@ -174,7 +176,8 @@ class Strips {
 
   /** Strip for a terminal: that of its potential, else of its kind in its enclosure, else the usual one. */
   of(wanted: WantedTerminal): string {
-    return this.#ofGroup.get(groupOf(wanted)) ?? this.#ofKind.get(kindOf(wanted)) ?? usualStrip(wanted.enclosure, wanted.kind);
+    return this.#ofGroup.get(groupOf(wanted)) ?? this.#ofKind.get(kindOf(wanted))
+      ?? usualStrip(wanted.enclosure, wanted.kind);
   }
 
   /** Notes where a terminal stands; the first of a potential counts for it, the last of a kind for that. */

@@ -18,7 +18,8 @@ function layOut(schedule: LoadSchedule, options?: { useSpares: boolean }) {
 const cells = (schedule: LoadSchedule): readonly Cells[] => schedule.rows('terminals').map((row) => row.cells);
 const text = (value: CellValue | undefined): string => value === null || value === undefined ? '' : String(value);
 const byCore = (schedule: LoadSchedule, outside: string) =>
-  Object.fromEntries(cells(schedule).filter((each) => each.outside === outside).map(({ core, terminal }) => [text(core), terminal]));
+  Object.fromEntries(cells(schedule).filter((each) => each.outside === outside)
+    .map(({ core, terminal }) => [text(core), terminal]));
 
 const demo = () => {
   const read = readSchedule(readFileSync(new URL('../../data/demo.schedule.json', import.meta.url), 'utf8'));
@@ -132,7 +133,8 @@ describe('laying terminals out', () => {
   test('laying out again changes nothing', () => {
     const schedule = demo();
     layOut(schedule);
-    expect(layOutTerminals(schedule.document, schedule.figures)).toMatchObject({ came: [], changed: [], gone: [], reused: [] });
+    expect(layOutTerminals(schedule.document, schedule.figures))
+      .toMatchObject({ came: [], changed: [], gone: [], reused: [] });
   });
 
   test('any panel: every core once', () => {

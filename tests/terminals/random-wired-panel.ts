@@ -23,7 +23,8 @@ const someFeed = fc.record({ rated: nothingOr(10, 16), enclosure: enclosures });
 export const somePanel: fc.Arbitrary<Content> = fc.record({
   supplies: fc.tuple(someSupply, someSupply), ways: fc.array(someWay, { maxLength: 3 }),
   runs: fc.array(someRun, { maxLength: 5 }), outputs: fc.array(someOutput, { maxLength: 5 }),
-  feeds: fc.tuple(someFeed, someFeed), branches: fc.tuple(enclosures, enclosures), modules: fc.tuple(enclosures, enclosures),
+  feeds: fc.tuple(someFeed, someFeed), branches: fc.tuple(enclosures, enclosures),
+  modules: fc.tuple(enclosures, enclosures),
   common: nothingOr(8),
 }).map(({ supplies, ways, runs, outputs, feeds, branches, modules, common }): Content => ({
   details: {},
@@ -58,8 +59,10 @@ export const someEdit = fc.record({
   name: fc.nat(30),
 });
 
+type SomeEdit = typeof someEdit extends fc.Arbitrary<infer Edit> ? Edit : never;
+
 /** Makes an edit; one that finds no row does nothing. */
-export function edit(schedule: LoadSchedule, { how, sheet, at, pick, name }: typeof someEdit extends fc.Arbitrary<infer Edit> ? Edit : never): void {
+export function edit(schedule: LoadSchedule, { how, sheet, at, pick, name }: SomeEdit): void {
   const rows = schedule.rows(sheet);
   const row = rows[at % Math.max(1, rows.length)];
   const tag = `${sheet.slice(0, 1).toUpperCase()}${100 + name}`;

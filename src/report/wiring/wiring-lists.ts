@@ -28,7 +28,8 @@ const LISTS: Readonly<Record<WiringListName, (schedule: LoadSchedule) => WiringL
   inside: ({ document, figures }) => ({
     keys: ['from', 'to', 'potential', 'enclosure', 'current'],
     rows: [
-      ...insideWires(document, figures).map(({ from, to, potential, enclosure, amps }) => [from, to, potential, enclosure, amps]),
+      ...insideWires(document, figures)
+        .map(({ from, to, potential, enclosure, amps }) => [from, to, potential, enclosure, amps]),
       ...wiredTerminals(document, figures).filter(({ inside }) => inside !== '')
         .map(({ inside, terminal, potential, enclosure }) => [inside, terminal, potential, enclosure, null]),
     ],
@@ -48,15 +49,16 @@ const numberOf = (value: unknown): number | null => typeof value === 'number' ? 
 /** Sheets of which each row is a part with a label of its own. */
 const LABELLED: readonly SheetName[] = ['supplies', 'ways', 'branches', 'modules', 'outputs', 'feeds', 'devices'];
 
+/** A label: what it is for, its text, and how many of it. */
+type Label = [kind: string, text: string, count: number];
+
 /** Labels: one at both ends of each cable, one for each terminal, each part and each device row. */
-function labels({ document, figures }: LoadSchedule): [kind: string, text: string, count: number][] {
+function labels({ document, figures }: LoadSchedule): Label[] {
   return [
-    ...cableSchedule(document, figures).map(({ tag }): [string, string, number] => ['cable', tag, 2]),
+    ...cableSchedule(document, figures).map(({ tag }): Label => ['cable', tag, 2]),
     ...wiredTerminals(document, figures).filter(({ terminal }) => terminal !== '')
-      .map(({ terminal }): [string, string, number] => ['terminal', terminal, 1]),
-    ...LABELLED.flatMap((sheet) => document.rows(sheet).filter((row) => !isBlank(row)).flatMap((row): [string, string, number][] => {
-      const text = tagOf(sheet, row);
-      return text === '' ? [] : [[SCHEMA[sheet].rowName, text, 1]];
-    })),
+      .map(({ terminal }): Label => ['terminal', terminal, 1]),
+    ...LABELLED.flatMap((sheet) => document.rows(sheet).filter((row) => !isBlank(row))
+      .map((row): Label => [SCHEMA[sheet].rowName, tagOf(sheet, row), 1]).filter(([, text]) => text !== '')),
   ];
 }
