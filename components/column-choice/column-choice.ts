@@ -9,7 +9,7 @@ import { controls } from '../look/index.ts';
 const GROUP_TITLES: Readonly<Record<ColumnGroup | 'further', string>> = {
   measured: message('Measured'), limits: message('Tolerances and limits'), heat: message('Heat and derating'),
   mains: message('Mains and inrush'), battery: message('Battery'), mounting: message('Mounting'),
-  purchase: message('Purchase'), laying: message('How it lies'),
+  purchase: message('Purchase'), laying: message('How it lies'), progress: message('Progress'),
   second: message('Second way'), further: message('Further columns'),
 };
 

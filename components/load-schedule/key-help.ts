@@ -5,7 +5,7 @@ import { message, type Words } from '../../src/words/index.ts';
 
 /** Keys of the element itself, beside those of the grid. */
 const OWN_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
-  ...(['open', 'save', 'csvIn', 'csvOut', 'join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'bill', 'measure', 'loadTable', 'moreColumns', 'find', 'replace', 'goTo', 'help', 'firstSteps'] as const)
+  ...(['open', 'save', 'csvIn', 'csvOut', 'join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'wiring', 'bill', 'measure', 'loadTable', 'moreColumns', 'find', 'replace', 'goTo', 'help', 'firstSteps'] as const)
     .map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
   { keys: message('Ctrl+Enter'), does: message('Carries out what an open area offers: takes devices, shares them out') },
   { keys: message('F3, Shift+F3'), does: message('Next and previous cell of what was looked for') },

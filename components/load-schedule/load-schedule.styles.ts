@@ -93,7 +93,7 @@ export const styles = css`
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
     /* The title block and the tabs come first. */
-    .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='cases'], [data-command='variants'], [data-command='measure']) .word,
+    .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='cases'], [data-command='variants'], [data-command='wiring'], [data-command='measure']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
   }

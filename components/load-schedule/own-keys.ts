@@ -23,6 +23,7 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
     if (event.key === 'F1') return event.shiftKey ? 'firstSteps' : 'help';
     if (event.key === 'F3') return event.shiftKey ? 'findPrevious' : 'findNext';
     if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
+    if (event.key === 'F4' && !event.shiftKey) return 'wiring';
     if (event.key === 'F6' && event.shiftKey) return 'variants';
     if (event.key === 'F7') return event.shiftKey ? 'moreColumns' : 'cases';
     if (event.key === 'F8') return event.shiftKey ? 'loadTable' : 'takeoff';

@@ -16,6 +16,7 @@ const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
   cases: () => import('../case-area/case-area.define.ts'),
   variants: () => import('../variants/variants.define.ts'),
+  wiring: () => import('../wiring/wiring.define.ts'),
   bill: () => import('../bill-table/bill-table.define.ts'),
   measure: () => import('../measured-values/measured-values.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
@@ -88,6 +89,8 @@ export class WorkAreas {
         .schedule=${tried} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-case-area>` : nothing}
       ${this.#opened.has('variants') ? html`<elv-variants class="work" ?hidden=${!shown('variants')} .active=${shown('variants')}
         .schedule=${schedule} .trial=${trial} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-variants>` : nothing}
+      ${this.#opened.has('wiring') ? html`<elv-wiring class="work" ?hidden=${!shown('wiring')} .active=${shown('wiring')}
+        .schedule=${tried} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-wiring>` : nothing}
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
         .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
       ${this.#opened.has('measure') ? html`<elv-measured-values class="work" ?hidden=${!shown('measure')} .active=${shown('measure')}

@@ -27,6 +27,7 @@ const DRAWINGS = {
   join: svg`<path d="M2 3h3.5L8 8h6M2 13h3.5L8 8M11.8 5.8 14 8l-2.2 2.2"/>`,
   measure: svg`<path d="M2.5 12a5.6 5.6 0 1 1 11 0zM8 11.5 11 6.6"/>`,
   variants: svg`<path d="M2 8h3.5M5.5 8C8 8 7.5 3.5 10 3.5h4M5.5 8C8 8 7.5 12.5 10 12.5h1M12.5 12.5h1.5"/>`,
+  wiring: svg`<path d="M2.5 6.5h11v3h-11zM6.2 6.5v3M9.8 6.5v3M4.3 6.5V2.5M8 9.5v4M11.7 6.5V2.5"/>`,
   help: svg`<path d="M5.6 6a2.4 2.4 0 1 1 3.7 2c-.9.6-1.3 1-1.3 2.1M8 12.8h.1"/>`,
   firstSteps: svg`<path d="M2 13.5h3.6V10h3.6V6.5h3.6V3H14"/>`,
   find: svg`<path d="M6.8 2.5a4.3 4.3 0 1 0 0 8.6 4.3 4.3 0 0 0 0-8.6M10 10l4 4"/>`,

@@ -60,6 +60,10 @@ export const COMMANDS = {
     title: message('Cases'), help: message('What happens when it all comes together: factors by case, loadings compared, what matters'),
     icon: 'cases', keys: message('F7'), changes: false,
   },
+  wiring: {
+    title: message('Wiring'), help: message('Lays out terminals, and lists what is wired to what: wiring list, cables, labels, spare ways'),
+    icon: 'wiring', keys: message('F4'), changes: false,
+  },
   bill: {
     title: message('Bill'), help: message('Counts what is to be bought, by panel and in all, with prices where they are known'),
     icon: 'bill', keys: message('Ctrl+B'), changes: false,
@@ -158,7 +162,7 @@ export function isJobCommand(name: string): name is JobCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'bill', 'measure', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'cases', 'variants', 'wiring', 'bill', 'measure', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -17,7 +17,7 @@ const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
 /** Sheets that are looked up rather than worked on, each the same in many schedules: they stand apart at the end. */
 const LISTS: ReadonlySet<SheetName> = new Set(['types', 'conductors', 'contacts']);
 /** Sheets that a work area shows together: their tabs wait until they are gone to, or all are asked for. */
-const IN_AREA: ReadonlySet<SheetName> = new Set(['cases', 'factors']);
+const IN_AREA: ReadonlySet<SheetName> = new Set(['cases', 'factors', 'terminals']);
 const IN_ORDER = [...SHEET_NAMES.filter((name) => !LISTS.has(name)), ...LISTS];
 
 /** Width [px] below which only the tab of the sheet that is shown stands, until the others are asked for. */

@@ -11,7 +11,7 @@ const entries = [
   'src/index', 'src/electrical/index', 'components/load-schedule/index',
   'components/load-schedule/load-schedule.define',
   'src/allocation/sharing-worker', 'src/cli/table', 'src/cli/changes', 'src/cli/share', 'src/cli/takeoff',
-  'src/cli/update', 'src/cli/join', 'src/cli/bill',
+  'src/cli/update', 'src/cli/join', 'src/cli/bill', 'src/cli/terminals',
 ];
 
 /**

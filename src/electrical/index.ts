@@ -11,4 +11,5 @@ export * from './profiles/index.ts';
 export * from './protection/index.ts';
 export * from './runs/index.ts';
 export * from './supplies/index.ts';
+export * from './terminals/index.ts';
 export * from './ways/index.ts';

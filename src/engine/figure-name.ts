@@ -15,6 +15,7 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   contacts: message('{figure} of the contact {tag}'),
   feeds: message('{figure} of the feed {tag}'),
   enclosures: message('{figure} of the enclosure {tag}'),
+  terminals: message('{figure} of the terminal {tag}'),
   cases: message('{figure} of the case {tag}'),
   factors: message('{figure} of the group {tag}'),
 };

@@ -9,7 +9,7 @@ export interface PanelFigures {
 /** Where the enclosure of a row is said: in a cell of its own, or by a row that it names; the first that says one. */
 const SAID_BY: Partial<Record<SheetName, readonly (readonly [key: string, sheet?: SheetName])[]>> = {
   enclosures: [['enclosure']], supplies: [['enclosure']], ways: [['enclosure']], branches: [['enclosure']],
-  modules: [['enclosure']], feeds: [['enclosure']],
+  modules: [['enclosure']], feeds: [['enclosure']], terminals: [['enclosure']],
   devices: [['rail', 'supplies'], ['branch', 'branches']],
   runs: [['way', 'ways'], ['rail', 'supplies'], ['branch', 'branches']],
   outputs: [['module', 'modules']],

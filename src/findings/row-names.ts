@@ -15,6 +15,7 @@ export const TAGGED: Readonly<Record<SheetName, string>> = {
   contacts: message('Contact {tag}'),
   feeds: message('Feed {tag}'),
   enclosures: message('Enclosure {tag}'),
+  terminals: message('Terminal {tag}'),
   cases: message('Case {tag}'),
   factors: message('Factor of {tag}'),
 };
@@ -33,6 +34,7 @@ export const UNTAGGED: Readonly<Record<SheetName, string>> = {
   contacts: message('A contact without a tag'),
   feeds: message('A feed without a tag'),
   enclosures: message('An enclosure without a tag'),
+  terminals: message('A terminal without a designation'),
   cases: message('A case without a name'),
   factors: message('A factor without a group'),
 };

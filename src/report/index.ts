@@ -17,4 +17,7 @@ export { buildReport, type LoadTableOptions, type Report } from './model/index.t
 export { panelView } from './panel-view.ts';
 export { PAPERS, type Paper } from './page-styles.ts';
 export { loadTableXlsx } from './xlsx/index.ts';
+export {
+  leftOutSentence, WIRING_LISTS, wiringCsv, wiringList, type WiringList, type WiringListName,
+} from './wiring/index.ts';
 export { tableJson, type TableFinding, type TableJson } from './table-json.ts';

@@ -14,6 +14,7 @@ const COUNTS: Readonly<Record<SheetName, string>> = {
   contacts: message('{n, plural, one {# contact} other {# contacts}}'),
   feeds: message('{n, plural, one {# feed} other {# feeds}}'),
   enclosures: message('{n, plural, one {# enclosure} other {# enclosures}}'),
+  terminals: message('{n, plural, one {# terminal} other {# terminals}}'),
   cases: message('{n, plural, one {# case} other {# cases}}'),
   factors: message('{n, plural, one {# factor} other {# factors}}'),
 };

@@ -54,6 +54,11 @@ export function millimetres(value: number, other?: number): Quantity {
   return quantity(value, other, 0, 'mm');
 }
 
+/** A cross-section in a sentence: «2.5 mm²»; with more decimals where rounding would hide a difference. */
+export function squareMillimetres(value: number, other?: number): Quantity {
+  return quantity(value, other, Number.isInteger(value) ? 0 : 1, 'mm²');
+}
+
 /** A length in a sentence: «42.5 m»; with more decimals where rounding would hide that it differs from `other`. */
 export function metres(value: number, other?: number): Quantity {
   return quantity(value, other, 1, 'm');

@@ -44,7 +44,7 @@ test('sheets without rows have a tab only when they are asked for or shown; list
   const more = () => part(element, 'elv-sheet-tabs .more')!;
   expect(more().ariaExpanded).toBe('false');
   await openSheet(element, 'enclosures');
-  expect(tabs(element).slice(-6)).toEqual(['enclosures', 'cases', 'factors', 'types', 'conductors', 'contacts']);
+  expect(tabs(element).slice(-7)).toEqual(['enclosures', 'terminals', 'cases', 'factors', 'types', 'conductors', 'contacts']);
   await expect.poll(() => chosen(element)).toBe('enclosures');
   expect(more().ariaExpanded).toBe('true');
   more().click();

@@ -5,7 +5,7 @@ import { part } from './element-mount.ts';
 
 const TAGS = {
   join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', cases: 'elv-case-area',
-  variants: 'elv-variants', bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
+  variants: 'elv-variants', wiring: 'elv-wiring', bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
 } as const;
 
 /** Presses the button of a work area and waits until it is there. */

@@ -66,7 +66,7 @@ it('tells whether the digits on paper are those of the file', async () => {
   // As the software writes it on one line, every sheet in its place.
   const file = '{"format":"elv-load-schedule","version":2,"details":{"revision":"30"},"sheets":{'
     + '"devices":[{"ref":"D1","qty":30,"rail":"R1","unitDraw":500}],"types":[],"supplies":[{"rail":"R1","rated":10}],"ways":[],"branches":[],'
-    + '"runs":[],"conductors":[],"modules":[],"outputs":[],"contacts":[],"feeds":[],"enclosures":[],"cases":[],"factors":[]}}';
+    + '"runs":[],"conductors":[],"modules":[],"outputs":[],"contacts":[],"feeds":[],"enclosures":[],"terminals":[],"cases":[],"factors":[]}}';
   const digest = createHash('sha256').update(file).digest('hex');
   const check = (hex: string) => run(runTable, 'new.schedule.json', '--check-digest', hex);
   expect(await check(digest)).toMatchObject({ code: 0, out: 'The digits are those of this schedule.\n' });

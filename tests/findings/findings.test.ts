@@ -5,6 +5,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SHEET_NAMES, type RowAcceptance } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import { BRANCH_AND_FEED_CASES } from './branch-feed-cases.ts';
+import { TERMINAL_CASES } from './terminal-cases.ts';
 import { CASE_CASES, LATER_CASES } from './case-cases.ts';
 import { CAUSE_CASES } from './cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from './device-and-cell-cases.ts';
@@ -21,9 +22,9 @@ import { WAY_CASES } from './way-cases.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES, ...CASE_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES,
 ];
-const VERBS = 'Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
+const VERBS = 'Bridge|Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
 const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|One of|Units of|It bears|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
 

@@ -27,6 +27,11 @@ const SHEETS = {
     { enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', ambient: 30, otherLoss: 5, maxInside: 45 },
   ],
   contacts: [{ contact: 'K', lamp: 5, inrush: 80, dc: 5, maxDcVoltage: 30 }],
+  terminals: [
+    { terminal: 'X1:1', strip: 'X1', enclosure: 'E', potential: 'F1 L+', inside: 'F1:2', outside: 'W1', core: '1', size: 2.5, maxSize: 2.5, bridge: 'a' },
+    { terminal: 'X1:2', strip: 'X1', potential: 'Q1 L', inside: 'Q1:14', outside: 'Q1', core: 'L', bridge: 'a', maxSize: 2.5 },
+    { terminal: 'X1:3', strip: 'X1', potential: 'F1 L+', inside: 'X1:1', outside: 'W1', core: '3' },
+  ],
   feeds: [{ feed: 'F', rated: 10, curve: 'B' }], modules: [{ module: 'M', common: 0.6, outputs: 8 }],
   outputs: [
     { output: 'Q1', module: 'M', contact: 'K', kind: 'lamp', power: 100, powerFactor: 0.9, inrush: 90, feed: 'F' },

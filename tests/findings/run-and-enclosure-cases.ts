@@ -40,6 +40,12 @@ const missing = (key: string, rule: string, what: string, how: string): FindingC
 
 export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
+    rule: 'run-over-cores', sheet: 'runs', sheets: RUN({ cores: 4, pairs: 2, branch: 'B1' }), severity: 'over', key: 'cores',
+    value: 6, limit: 4, inStatus: true,
+    message: 'Run W1 has 6 cores in use and its cable has 4: 2 too many. Take a cable with more cores.',
+    silent: [RUN({ cores: 6, pairs: 2, branch: 'B1' }), RUN({ cores: 4, pairs: 2 }), RUN({ pairs: 2, branch: 'B1' })],
+  },
+  {
     rule: 'run-under-voltage', sheet: 'runs', sheets: RUN(
       { protection: null, ambient: 20 }, { unitDraw: 5000 },
       { supplies: [{ rail: 'L1', rated: 6, maxOutput: 1 }], conductors: [COOL] }

@@ -150,7 +150,7 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
   const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
   const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
     (index) => losses[index]!.watts, (index) => losses[index]!.partial);
-  const widths = ['supplies', 'ways', 'branches', 'modules', 'feeds'].map((name) => gather(sheet(name),
+  const widths = ['supplies', 'ways', 'branches', 'modules', 'feeds', 'terminals'].map((name) => gather(sheet(name),
     // A way stands where its supply does, unless it says otherwise.
     (index) => sheet(name)[index]!.enclosure ?? (name === 'ways' ? named(supplyOf, sheet(name)[index]!.rail)?.enclosure : null),
     (index) => times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1)));

@@ -5,6 +5,7 @@ import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { BRANCH_AND_FEED_CASES } from '../findings/branch-feed-cases.ts';
 import { CASE_CASES, LATER_CASES } from '../findings/case-cases.ts';
+import { TERMINAL_CASES } from '../findings/terminal-cases.ts';
 import { CAUSE_CASES } from '../findings/cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
 import { MEASURED_CASES } from '../findings/measured-cases.ts';
@@ -23,7 +24,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES, ...CASE_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -31,6 +32,12 @@ const rated = (...formulas: string[]) => formulas.map((formula, row) => ({ rail:
 
 /** What the cases of the rules leave unsaid: cases, other faults of formulas, other remedies, rows without a tag. */
 const MORE: readonly Content['sheets'][] = [
+  { terminals: [{ outside: 'R9' }] },
+  {
+    feeds: [{ feed: 'M1', rated: 16 }], outputs: [{ output: 'Q1', feed: 'M1' }, { output: 'Q2', feed: 'M1' }],
+    terminals: ['M1', 'Q1', 'Q2'].map((outside, at) => (
+      { terminal: `X1:${at}`, strip: 'X1', potential: 'M1 N', outside, core: 'N', bridge: 'n', maxSize: 2.5 })),
+  },
   ...LATER_CASES.map(({ sheets }) => sheets),
   {
     supplies: [{ rail: 'P1', rated: 1 }], devices: [{ ref: 'D1', qty: 1, unitDraw: 2000, rail: 'P1', group: 'g', diversity: 0 }],

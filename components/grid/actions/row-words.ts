@@ -71,6 +71,11 @@ export const ROW_ACTIONS: Readonly<Record<SheetName, RowActions>> = {
     deletion: message('Deletion of {n, plural, one {# enclosure} other {# enclosures}}'),
     deleted: message('{n, plural, one {# enclosure} other {# enclosures}} deleted.'),
   },
+  terminals: {
+    added: message('New terminal'),
+    deletion: message('Deletion of {n, plural, one {# terminal} other {# terminals}}'),
+    deleted: message('{n, plural, one {# terminal} other {# terminals}} deleted.'),
+  },
   cases: {
     added: message('New case'),
     deletion: message('Deletion of {n, plural, one {# case} other {# cases}}'),

@@ -170,8 +170,11 @@ const NAMING = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, SHEET_NAMES
   .filter(({ to }) => to === sheet).map(({ key }): WaitingRows => ({ sheet, from, by: key, filled: key })))])) as
   unknown as Readonly<Record<SheetName, readonly WaitingRows[]>>;
 
+/** Sheets whose rows name each other in texts, as a conductor goes from terminal to terminal. */
+const NAMED_IN_TEXTS = new Set(SHEET_NAMES.filter((name) => inputColumns(name).some(({ names }) => names?.includes(name))));
+
 function usedTwice(sheet: SheetName): Check {
-  const isNamed = REFERRED_SHEETS.has(sheet);
+  const isNamed = REFERRED_SHEETS.has(sheet) || NAMED_IN_TEXTS.has(sheet);
   return {
     rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed
       ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),

@@ -15,6 +15,7 @@ import { outputChecks } from './output-checks.ts';
 import { runProtectionChecks } from './run-protection.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
+import { terminalChecks } from './terminal-checks.ts';
 import { typeChecks } from './type-checks.ts';
 import { voltageChecks } from './voltage-checks.ts';
 import { wayChecks } from './way-checks.ts';
@@ -22,7 +23,7 @@ import { wayChecks } from './way-checks.ts';
 const ALL: readonly Check[] = [
   ...supplyChecks, ...wayChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks,
   ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...voltageChecks, ...typeChecks,
-  ...conductorChecks, ...caseChecks,
+  ...conductorChecks, ...terminalChecks, ...caseChecks,
   ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

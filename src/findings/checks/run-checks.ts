@@ -146,6 +146,18 @@ const partial: Check = {
 
 /** What runs are held against. */
 export const runChecks: readonly Check[] = [
+  overLimit({
+    rule: 'run-over-cores', sheet: 'runs', key: 'cores', limit: (row) => row.number('cores'),
+    // Two for each pair, and two for the bus where the cable takes that along.
+    value: (row) => {
+      const pairs = row.number('pairs');
+      return pairs === null ? null : 2 * pairs + (row.own('branch') === null ? 0 : 2);
+    },
+    message: message(
+      '{name} has {value, plural, one {# core} other {# cores}} in use and its cable has {limit}: {excess} too many. Take a cable with more cores.'
+    ),
+    write: (value, limit) => ({ value, limit, excess: value - limit }),
+  }),
   underVoltage,
   collapses,
   overLimit({

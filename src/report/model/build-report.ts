@@ -23,6 +23,7 @@ import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
+import { cablesSection, insideSection, spareSection, wiringSection } from './wiring-sections.ts';
 
 /** What a load table is made of. */
 export interface LoadTableOptions {
@@ -71,6 +72,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
     runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     casesSection(schedule),
+    wiringSection(schedule), insideSection(schedule), cablesSection(schedule), spareSection(schedule),
     devicesPerRail(schedule),
     devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),

@@ -55,6 +55,15 @@ export const STANDARDS: readonly Standard[] = [
     number: 'IEC TR 60890', edition: '2014',
     title: message('Temperature-rise verification of assemblies by calculation'),
   },
+  {
+    number: 'IEC 60445', edition: '2021',
+    title: message('Identification of equipment terminals, conductor terminations and conductors'),
+  },
+  { number: 'IEC 61666', edition: '2010', title: message('Identification of terminals within a system') },
+  {
+    number: 'IEC 81346-1', edition: '2022',
+    title: message('Structuring principles and reference designations: basic rules'),
+  },
   { number: 'IEC 62386', edition: message('series'), title: message('Digital addressable lighting interface') },
   { number: 'ISO/IEC 14543-3-6', edition: '2007', title: message('Home electronic systems: medium of wired buses') },
   { number: 'EN 13757-2', edition: '2018', title: message('Communication systems for meters: wired bus') },

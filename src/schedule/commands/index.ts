@@ -2,6 +2,7 @@ export * from './accept-finding.ts';
 export * from './delete-hidden.ts';
 export * from './insert-rows.ts';
 export * from './move-rows.ts';
+export * from './named-in-text.ts';
 export * from './naming-cells.ts';
 export * from './paste-cells.ts';
 export * from './remove-case.ts';

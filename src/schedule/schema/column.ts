@@ -3,7 +3,7 @@ import type { SafeSide } from '../../words/index.ts';
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
   'devices', 'types', 'supplies', 'ways', 'branches', 'runs', 'conductors', 'modules', 'outputs', 'contacts', 'feeds',
-  'enclosures', 'cases', 'factors',
+  'enclosures', 'terminals', 'cases', 'factors',
 ] as const;
 
 /** Name of a sheet in files, in the order in which the sheets are shown. */
@@ -155,7 +155,8 @@ export interface Suggestion {
 
 /** Columns that are folded away and shown together. */
 export type ColumnGroup =
-  'measured' | 'limits' | 'heat' | 'mains' | 'battery' | 'mounting' | 'purchase' | 'laying' | 'second';
+  'measured' | 'limits' | 'heat' | 'mains' | 'battery' | 'mounting' | 'purchase' | 'laying' | 'second' |
+  'progress';
 
 interface ColumnBase {
   readonly key: string;
@@ -199,6 +200,11 @@ export interface InputColumn extends ColumnBase {
   readonly suggestions?: readonly Suggestion[];
   /** The sheet whose rows a `reference` column names. */
   readonly to?: SheetName;
+  /**
+   * Sheets of which a `text` column names a row by its tag, alone or before a colon: the text follows when that row is
+   * given another tag, and nothing is read through it.
+   */
+  readonly names?: readonly SheetName[];
   /** The column names its row: references hold its text, and no two rows may share it. */
   readonly tag?: true;
   /** An empty cell only means that a check is not made: a note says so and the status does not suffer. */

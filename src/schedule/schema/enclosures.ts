@@ -144,10 +144,10 @@ export const enclosures: Sheet = {
       total: {
         of: [
           { from: 'supplies', by: 'enclosure', sum: 'width', times: 'units' },
-          ...(['ways', 'branches', 'modules', 'feeds'] as const)
+          ...(['ways', 'branches', 'modules', 'feeds', 'terminals'] as const)
             .map((from) => ({ from, by: 'enclosure', sum: 'width' })),
         ],
-        words: 'sum of width × units over the supplies, and of width over the ways, branches, modules and feeds, that name it',
+        words: 'sum of width × units over the supplies, and of width over the ways, branches, modules, feeds and terminals, that name it',
         source: 'arithmetic of the load schedule',
       },
     },

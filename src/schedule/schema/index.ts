@@ -13,6 +13,7 @@ import { modules } from './modules.ts';
 import { outputs } from './outputs.ts';
 import { runs } from './runs.ts';
 import { supplies } from './supplies.ts';
+import { terminals } from './terminals.ts';
 import { types } from './types.ts';
 import { ways } from './ways.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
@@ -24,8 +25,8 @@ export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
 export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
-  devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures, cases,
-  factors,
+  devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures, terminals,
+  cases, factors,
 };
 
 const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>

@@ -227,6 +227,19 @@ export const runs: Sheet = {
       },
     },
     {
+      role: 'input', key: 'to', rare: 'laying', title: 'Goes to', kind: 'text', help: 'Where the cable goes: room, zone or device.',
+    },
+    {
+      role: 'input', key: 'cable', rare: 'laying', title: 'Type of cable', kind: 'text', help: 'Type of cable, as it is ordered.',
+    },
+    {
+      role: 'input', key: 'cores', rare: 'laying', title: 'Cores', kind: 'integer', min: 1, optional: true,
+      help: 'Cores in the cable: two for each pair, two for the bus where it takes that along, and spare ones.',
+    },
+    {
+      role: 'input', key: 'gland', rare: 'laying', title: 'Gland', kind: 'text', help: 'Gland through which it enters the enclosure.',
+    },
+    {
       role: 'input', key: 'grouped', rare: 'laying', title: 'Grouped circuits', kind: 'integer', min: 1,
       help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
       derived: {

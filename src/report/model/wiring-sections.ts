@@ -1,0 +1,157 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { columnOf, grouped, SCHEMA, titleWithUnit } from '../../schedule/index.ts';
+import {
+  cableSchedule, insideWires, stripLines, wiredTerminals, type CableLine, type WiredTerminal,
+} from '../../terminals/index.ts';
+import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
+import type { ReportCell, ReportSection } from './report.ts';
+import { filledRows } from './sheet-section.ts';
+
+/** The wiring list: every terminal by strip with both of its conductors; `undefined` where there are no terminals. */
+export function wiringSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
+  const terminals = shownTerminals(schedule);
+  if (terminals.length === 0) return undefined;
+  const title = (key: string) => titleWithUnit(columnOf('terminals', key), words);
+  const rowOf = (each: WiredTerminal): ReportCell[] => {
+    const standing = schedule.standing('terminals', each.row.id);
+    return [
+      textCell(lastPart(each.terminal, each.strip)), textCell(each.inside), textCell(each.potential),
+      textCell(each.bridgedWith.map((other) => lastPart(other, each.strip)).join(', ')), textCell(each.outside),
+      textCell(each.core), numberCell(figure(schedule, each, 'size')), textCell(each.to),
+      standing === null ? textCell('') : stateCell(standing, words),
+    ];
+  };
+  return {
+    name: 'wiring', title: words.say('Wiring list'),
+    sentences: [words.say(
+      'Each line is a terminal: on its left the conductor inside the panel, on its right the core of the cable. Terminals of one potential are bridged with those named; a part is named with its connection behind a colon.'
+    )],
+    tables: [...grouped(terminals, ({ strip }) => strip)].map(([strip, those]) => ({
+      title: words.say('Strip {strip}', { strip: strip === '' ? '–' : strip }), heads: 1,
+      columns: [
+        ...textColumns(title('terminal'), title('inside'), title('potential'), words.say('Bridged with'), title('outside'), title('core')),
+        { title: title('size'), kind: 'number' as const }, ...textColumns(words.say('Goes to'), title('status')),
+      ],
+      rows: those.map((each) => ({ cells: rowOf(each) })),
+    })),
+  };
+}
+
+/** Conductors inside that touch no terminal, and the connections of each part; `undefined` without terminals. */
+export function insideSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
+  const terminals = shownTerminals(schedule);
+  if (terminals.length === 0) return undefined;
+  const enclosures = new Set(terminals.map(({ enclosure }) => enclosure));
+  const wires = insideWires(schedule.document, schedule.figures).filter(({ enclosure }) => enclosures.has(enclosure));
+  const parts = terminals.filter(({ inside }) => inside !== '');
+  return {
+    name: 'inside', title: words.say('Conductors inside'),
+    sentences: [words.say(
+      'Conductors from part to part are looped: each link carries what all behind it draw. Sizes are not known here; each has to carry what the protection before it lets through.'
+    )],
+    tables: [
+      ...wires.length === 0 ? [] : [{
+        title: words.say('From part to part'), heads: 2,
+        columns: [
+          ...textColumns(words.say('From connection'), words.say('To connection'), words.say('Potential'), words.say('Enclosure')),
+          { title: words.say('Current (A)'), kind: 'number' as const },
+        ],
+        rows: wires.map(({ from, to, potential, enclosure, amps }) => ({
+          cells: [
+            textCell(from), textCell(to), textCell(potential), textCell(enclosure),
+            numberCell(amps === null ? words.say('not known') : words.number(amps, 2)),
+          ],
+        })),
+      }],
+      {
+        title: words.say('From part to terminal'), heads: 2,
+        columns: textColumns(words.say('Connection'), words.say('Terminal'), words.say('Potential')),
+        rows: [...parts].sort((one, other) => one.inside.localeCompare(other.inside, 'en', { numeric: true }))
+          .map(({ inside, terminal, potential }) => ({ cells: [inside, terminal, potential].map(textCell) })),
+      },
+    ],
+  };
+}
+
+/** The cable schedule: each cable with its ends, cores, length and largest current; `undefined` where there is none. */
+export function cablesSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
+  if (filledRows(schedule, 'terminals').length === 0) return undefined;
+  const cables = shownCables(schedule);
+  const number = (value: number | null, decimals?: number) => numberCell(value === null ? '' : words.number(value, decimals));
+  const landed = grouped(shownTerminals(schedule), ({ outside }) => outside);
+  return {
+    name: 'cables', title: words.say('Cable schedule'),
+    sentences: [words.say('Cores used are those on a terminal. What is empty is not known; lengths and currents are those of the runs.')],
+    tables: [{
+      heads: 1,
+      columns: [
+        ...textColumns(words.say('Cable'), words.say('Belongs to'), words.say('Type of cable')),
+        ...[words.say('Cores'), words.say('Cores used'), words.say('Spare cores')].map((title) => ({ title, kind: 'number' as const })),
+        ...textColumns(words.say('Cores on terminals'), words.say('Goes to')),
+        ...[words.say('Length (m)'), words.say('Current (A)')].map((title) => ({ title, kind: 'number' as const })),
+        ...textColumns(words.say('Gland')),
+      ],
+      rows: cables.map((cable) => ({
+        cells: [
+          textCell(cable.tag), textCell(words.text(SCHEMA[cable.sheet].rowName)), textCell(cable.type),
+          number(cable.cores), number(cable.used), number(cable.cores === null ? null : cable.cores - cable.used),
+          textCell((landed.get(cable.tag) ?? []).map(({ core, terminal }) => `${core} → ${terminal}`).join(', ')), textCell(cable.to),
+          number(cable.length, 1), number(cable.amps ?? null, 2), textCell(cable.gland),
+        ],
+      })),
+    }],
+  };
+}
+
+/** What is free for later: outputs of modules, nodes of branches, terminals of strips, current of feeds. */
+export function spareSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
+  const row = (kind: string, tag: string, text: string) => ({ cells: [textCell(kind), textCell(tag), textCell(text)] });
+  const figureOf = (sheet: 'modules' | 'branches' | 'feeds', key: string, say: (value: number, sign: string) => string) =>
+    filledRows(schedule, sheet).flatMap(({ id }) => {
+      const value = schedule.value(sheet, id, key);
+      const tag = schedule.value(sheet, id, SCHEMA[sheet].tag);
+      return [row(words.text(SCHEMA[sheet].rowName), String(tag ?? '–'),
+        typeof value === 'number' ? say(Math.max(0, value), schedule.partialSign(sheet, id, key)) : words.say('not known'))];
+    });
+  const rows = [
+    ...figureOf('modules', 'free', (n) => words.say('{n, plural, one {# output} other {# outputs}}', { n })),
+    ...figureOf('branches', 'free', (n) => words.say('{n, plural, one {# node} other {# nodes}}', { n })),
+    ...figureOf('feeds', 'spare', (value, sign) => `${sign}${words.number(Math.floor(value * 100) / 100, 2)} A`),
+    ...shownStrips(schedule).map(({ strip, terminals, spare }) => row(words.say('strip'), strip === '' ? '–' : strip,
+      words.say('{n, plural, one {# terminal} other {# terminals}} of {all}', { n: spare, all: terminals }))),
+  ];
+  return rows.length === 0 ? undefined : {
+    name: 'spare', title: words.say('Spare ways'), sentences: [],
+    tables: [{ columns: textColumns(words.say('What'), words.say('Tag'), words.say('Free')), rows }],
+  };
+}
+
+/** Terminals of the panels that are in sight. */
+function shownTerminals(schedule: LoadSchedule): WiredTerminal[] {
+  const shown = new Set(filledRows(schedule, 'terminals').map(({ id }) => id));
+  return wiredTerminals(schedule.document, schedule.figures).filter(({ row: { id } }) => shown.has(id));
+}
+
+function shownCables(schedule: LoadSchedule): CableLine[] {
+  const shown = new Set(shownTerminals(schedule).map(({ outside }) => outside));
+  return cableSchedule(schedule.document, schedule.figures).filter(({ sheet, row: { id }, tag }) =>
+    shown.has(tag) || filledRows(schedule, sheet).some((each) => each.id === id));
+}
+
+function shownStrips(schedule: LoadSchedule) {
+  const shown = new Set(shownTerminals(schedule).map(({ strip }) => strip));
+  return stripLines(schedule.document).filter(({ strip }) => shown.has(strip));
+}
+
+/** The number alone where the designation begins with its strip, which stands above. */
+const lastPart = (terminal: string, strip: string): string =>
+  terminal.startsWith(`${strip}:`) ? terminal.slice(strip.length + 1) : terminal;
+
+function figure(schedule: LoadSchedule, { row: { id } }: WiredTerminal, key: string): string {
+  const value = schedule.value('terminals', id, key);
+  return typeof value === 'number' ? schedule.words.number(value) : '';
+}

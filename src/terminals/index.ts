@@ -1,0 +1,8 @@
+export { layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit } from './lay-out.ts';
+export { STRIP_KINDS, type LeftOut, type StripKind } from './wanted.ts';
+export { bridgeCurrents, type BridgeCurrent } from './bridge-currents.ts';
+export { terminalFaults, type TerminalFaults } from './terminal-faults.ts';
+export {
+  cableSchedule, insideWires, stripLines, wiredTerminals, type CableLine, type InsideWire, type StripLine,
+  type WiredTerminal,
+} from './wiring.ts';

@@ -1,0 +1,231 @@
+import type { Workbook } from '../engine/index.ts';
+import { SCHEMA, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+
+/** What of the figures is read here. */
+export type Figures = Pick<Workbook, 'value'>;
+
+/** Connections of what is fed by a feed in one enclosure, each the first of a chain that is looped on. */
+export interface FeedUser {
+  readonly enclosure: string;
+  /** Connection that takes the line; empty where a neutral and a protective conductor alone are asked for. */
+  readonly line: string;
+  /** Connections for neutral and protective conductor of a part; empty where the cables of loads have them. */
+  readonly neutral: string;
+  readonly earth: string;
+}
+
+/** Connections that one conductor feeds, looped from each to the next. */
+export interface Chain {
+  readonly enclosure: string;
+  readonly connections: string[];
+  /** Current [A] that each draws; `null` where it is not known. */
+  readonly amps: (number | null)[];
+}
+
+/** The parts of a panel as the layout of terminals reads them: by tag, each with where it is mounted. */
+export class Parts {
+  readonly #document: ScheduleDocument;
+  readonly #figures: Figures;
+  readonly #byTag = new Map<SheetName, Map<string, number>>();
+  #users: Map<string, FeedUser[]> | undefined;
+  #busRuns: Map<string, number[]> | undefined;
+
+  constructor(document: ScheduleDocument, figures: Figures) {
+    this.#document = document;
+    this.#figures = figures;
+  }
+
+  rows(sheet: SheetName): number[] {
+    return this.#document.rows(sheet).map(({ id }) => id);
+  }
+
+  tagKey(sheet: SheetName): string {
+    return SCHEMA[sheet].tag;
+  }
+
+  /** Id of the first row with a tag; `undefined` where there is none. */
+  find(sheet: SheetName, tag: string): number | undefined {
+    let tags = this.#byTag.get(sheet);
+    if (tags === undefined) {
+      tags = new Map();
+      for (const row of this.#document.rows(sheet)) {
+        const each = tagOf(sheet, row);
+        if (each !== '' && !tags.has(each)) tags.set(each, row.id);
+      }
+      this.#byTag.set(sheet, tags);
+    }
+    return tags.get(tag);
+  }
+
+  /** A text of a row, as entered or as it follows; empty where it is not known. */
+  text(sheet: SheetName, id: number, key: string): string {
+    const value = this.#figures.value(sheet, id, key);
+    return typeof value === 'string' ? value : '';
+  }
+
+  number(sheet: SheetName, id: number, key: string): number | null {
+    const value = this.#figures.value(sheet, id, key);
+    return typeof value === 'number' ? value : null;
+  }
+
+  /** Whether the supply of a rail is mounted in an enclosure, as far as that is known. */
+  isRailIn(rail: string, enclosure: string): boolean {
+    return ['', enclosure].includes(this.#of('supplies', rail, 'enclosure'));
+  }
+
+  enclosureOfBranch(branch: string): string {
+    return this.#of('branches', branch, 'enclosure');
+  }
+
+  enclosureOfWay(way: string): string {
+    return this.#of('ways', way, 'enclosure');
+  }
+
+  /** Where the cable of a run begins: where its way is mounted, its supply, or the coupler of its branch. */
+  enclosureOfRun(id: number): string {
+    const places = [
+      this.enclosureOfWay(this.text('runs', id, 'way')), this.#of('supplies', this.text('runs', id, 'rail'), 'enclosure'),
+      this.enclosureOfBranch(this.text('runs', id, 'branch')),
+    ];
+    return places.find((each) => each !== '') ?? '';
+  }
+
+  enclosureOfOutput(id: number): string {
+    const module = this.#of('modules', this.text('outputs', id, 'module'), 'enclosure');
+    return module === '' ? this.#of('supplies', this.text('outputs', id, 'rail'), 'enclosure') : module;
+  }
+
+  /** Cross-section [mm²] of the cores of a run. */
+  sizeOfRun(id: number): number | null {
+    const conductor = this.find('conductors', this.text('runs', id, 'conductor'));
+    return conductor === undefined ? null : this.number('conductors', conductor, 'size');
+  }
+
+  ratingOfWay(way: string): number | null {
+    const id = this.find('ways', way);
+    return id === undefined ? null : this.number('ways', id, 'rated');
+  }
+
+  /** Current [A] that a supply gives for ever: what all its units are rated for. */
+  given(rail: string): number | null {
+    const id = this.find('supplies', rail);
+    if (id === undefined) return null;
+    const [rated, units] = [this.number('supplies', id, 'rated'), this.number('supplies', id, 'units')];
+    return rated === null || units === null ? null : rated * units;
+  }
+
+  /** Current [A] that what stands behind an output lets through for ever. */
+  ratingBehind(feed: string, rail: string): number | null {
+    if (rail !== '') return this.given(rail);
+    const id = this.find('feeds', feed);
+    return id === undefined ? null : this.number('feeds', id, 'rated');
+  }
+
+  /** Whether a row has the cable that a text names: a run, an output, a branch or a feed. */
+  isCable(tag: string): boolean {
+    return (['runs', 'outputs', 'branches', 'feeds'] as const).some((sheet) => this.find(sheet, tag) !== undefined);
+  }
+
+  runsOfBranch(branch: string): readonly number[] {
+    if (this.#busRuns === undefined) {
+      this.#busRuns = new Map();
+      for (const id of this.rows('runs')) {
+        if (this.text('runs', id, 'run') !== '') push(this.#busRuns, this.text('runs', id, 'branch'), id);
+      }
+    }
+    return this.#busRuns.get(branch) ?? [];
+  }
+
+  /** What a feed goes to: the supplies of each enclosure, and the relay modules with outputs that name it. */
+  usersOfFeed(feed: string): readonly FeedUser[] {
+    this.#users ??= this.#gatherUsers();
+    return this.#users.get(feed) ?? [];
+  }
+
+  /** Connections that are looped on one line of a feed, with what each draws. */
+  chainsOfFeed(feed: string): Chain[] {
+    const chains = new Map<string, Chain>();
+    const add = (key: string, enclosure: string, connection: string, amps: number | null): void => {
+      const chain = chains.get(key) ?? { enclosure, connections: [], amps: [] };
+      chains.set(key, chain);
+      chain.connections.push(connection);
+      chain.amps.push(amps);
+    };
+    for (const id of this.rows('supplies')) {
+      const [rail, enclosure] = [this.text('supplies', id, 'rail'), this.text('supplies', id, 'enclosure')];
+      if (this.text('supplies', id, 'feed') !== feed || rail === '') continue;
+      add(`supplies ${enclosure}`, enclosure, `${rail}:L`, this.number('supplies', id, 'inputCurrent'));
+    }
+    for (const id of this.rows('outputs')) {
+      const [output, module] = [this.text('outputs', id, 'output'), this.text('outputs', id, 'module')];
+      const isFed = this.text('outputs', id, 'feed') === feed && this.text('outputs', id, 'rail') === '';
+      if (!isFed || output === '' || this.#hasCommon(module)) continue;
+      const enclosure = this.enclosureOfOutput(id);
+      const key = module === '' ? `output ${output}` : `module ${module} ${enclosure}`;
+      add(key, enclosure, `${output}:11`, this.number('outputs', id, 'current'));
+    }
+    return [...chains.values()];
+  }
+
+  /** Current [A] of all supplies of the feed of one that are mounted beside it; `null` where one is not known. */
+  drawnBySupplies(id: number): number | null {
+    const of = (each: number) => JSON.stringify([this.text('supplies', each, 'feed'), this.text('supplies', each, 'enclosure')]);
+    return sum(this.rows('supplies').filter((each) => of(each) === of(id)).map((each) => this.number('supplies', each, 'inputCurrent')));
+  }
+
+  /** Current [A] of all outputs of a module that are looped with this one; `null` where one is not known. */
+  drawnByChain(id: number): number | null {
+    const module = this.text('outputs', id, 'module');
+    const feed = this.text('outputs', id, 'feed');
+    const chain = module === '' ? [id] : this.rows('outputs').filter((each) =>
+      this.text('outputs', each, 'module') === module && this.text('outputs', each, 'feed') === feed
+      && this.text('outputs', each, 'rail') === '');
+    return sum(chain.map((each) => this.number('outputs', each, 'current')));
+  }
+
+  #gatherUsers(): Map<string, FeedUser[]> {
+    const users = new Map<string, FeedUser[]>();
+    const chained = new Set<string>();
+    for (const id of this.rows('supplies')) {
+      const [feed, rail] = [this.text('supplies', id, 'feed'), this.text('supplies', id, 'rail')];
+      if (feed === '' || rail === '') continue;
+      const enclosure = this.text('supplies', id, 'enclosure');
+      const isFirst = !chained.has(JSON.stringify([feed, enclosure]));
+      chained.add(JSON.stringify([feed, enclosure]));
+      push(users, feed, { enclosure, line: isFirst ? `${rail}:L` : '', neutral: `${rail}:N`, earth: `${rail}:PE` });
+    }
+    for (const id of this.rows('outputs')) {
+      const [feed, output] = [this.text('outputs', id, 'feed'), this.text('outputs', id, 'output')];
+      if (feed === '' || output === '' || this.text('outputs', id, 'rail') !== '') continue;
+      const module = this.text('outputs', id, 'module');
+      const enclosure = this.enclosureOfOutput(id);
+      const chain = JSON.stringify([feed, enclosure, module === '' ? output : module, module === '']);
+      if (chained.has(chain)) continue;
+      chained.add(chain);
+      const line = this.#hasCommon(module) ? `${module}:C` : `${output}:11`;
+      push(users, feed, { enclosure, line, neutral: '', earth: '' });
+    }
+    return users;
+  }
+
+  /** Whether the outputs of a module have one common side, which one conductor feeds. */
+  #hasCommon(module: string): boolean {
+    const id = this.find('modules', module);
+    return id !== undefined && this.number('modules', id, 'common') !== null;
+  }
+
+  #of(sheet: SheetName, tag: string, key: string): string {
+    const id = this.find(sheet, tag);
+    return id === undefined ? '' : this.text(sheet, id, key);
+  }
+}
+
+function sum(amps: readonly (number | null)[]): number | null {
+  return amps.includes(null) ? null : (amps as number[]).reduce((all, each) => all + each, 0);
+}
+
+function push<Thing>(map: Map<string, Thing[]>, key: string, thing: Thing): void {
+  const things = map.get(key);
+  if (things === undefined) map.set(key, [thing]);
+  else things.push(thing);
+}
