@@ -380,7 +380,7 @@ export class LoadSchedule {
     this.#endWait ??= onceEngineCame(() => {
       this.#endWait = undefined;
       const touched = this.#book.takeUpFormulas();
-      if (touched.size > 0) this.#tell(this.#words.say('Formulas worked out'), 'formulas', [], [], touched);
+      if (touched.size > 0) this.#tell(this.#words.say('Formulas calculated'), 'formulas', [], [], touched);
     });
     void this.formulasReady();
   }

@@ -54,7 +54,7 @@ test('a formula of a file is unknown until the formula engine has come, and then
   expect(valueAt(schedule, 'supplies', 0, 'status')).toBe('incomplete');
   expect(findingsAt(schedule, 'devices', 1).find(({ key }) => key === 'qty')).toMatchObject({
     rule: 'formula-without-result', severity: 'incomplete',
-    message: 'Ref D2: the formula in Qty is not worked out yet, because a part of the software has not been fetched. If this stays, check the connection and enter the formula again; if that does not help, save the schedule and load the page again.',
+    message: 'Ref D2: the formula in Qty is not calculated yet, because a part of the software has not been fetched. If this stays, check the connection and enter the formula again; if that does not help, save the schedule and load the page again.',
   });
   expect(await schedule.formulasReady()).toBe(true);
   expect(worth(schedule)).toEqual([5, 2.5, 3.5]);
@@ -119,7 +119,7 @@ test('where it cannot be fetched formulas stay unknown and say why, and the next
   const schedule = new page.LoadSchedule(content(FORMULA));
   expect(await schedule.formulasReady()).toBe(false);
   expect([...worth(schedule), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([null, null, 1, 'incomplete']);
-  expect(findingsAt(schedule, 'devices', 1)[0]!.message).toContain('not worked out yet');
+  expect(findingsAt(schedule, 'devices', 1)[0]!.message).toContain('not calculated yet');
   network.isGone = false;
   enter(schedule, 'devices', 0, { qty: 5 });
   await vi.waitFor(() => { expect(worth(schedule)).toEqual([6, 3, 4.25]); });

@@ -48,7 +48,7 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
   const schedule = new LoadSchedule(read.content, { words: written });
   const edits = await schedule.formulasReady() ? editsOf(workbook, schedule, read.version, words) : [
     words.say(
-      'The formulas could not be worked out, because a part of the software could not be fetched, so that the worksheets were not compared with the schedule.'
+      'The formulas could not be calculated, because a part of the software could not be fetched, so that the worksheets were not compared with the schedule.'
     ),
   ];
   schedule.dispose();
