@@ -431,6 +431,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
       followed: (event) => {
         this.holder.revision += 1;
         if (event.cause !== 'formulas') this.#tell(event, true);
+        void this.holder.heedFormulas(this.shown);
         this.requestUpdate();
       },
       quietly: (action) => { this.holder.quietly(action); },

@@ -76,6 +76,13 @@ export class ScheduleHolder implements ReactiveController {
     }
   }
 
+  /** Has it told, once, where the formulas of a schedule cannot be worked out. */
+  async heedFormulas(schedule = this.schedule): Promise<void> {
+    if (await schedule.formulasReady() || this.#isUnfetchedTold) return;
+    this.#isUnfetchedTold = true;
+    this.#listener.unfetched();
+  }
+
   hostConnected(): void {
     this.#listen();
   }
@@ -88,7 +95,10 @@ export class ScheduleHolder implements ReactiveController {
   hostUpdated(): void {
     if (!this.#isToStart) return;
     this.#isToStart = false;
-    this.#startWhenIdle();
+    this.#callOff?.();
+    // The browser may be idle before it paints what was rendered.
+    const frame = requestAnimationFrame(() => { this.#startWhenIdle(); });
+    this.#callOff = () => { cancelAnimationFrame(frame); };
   }
 
   #deafen(): void {
@@ -116,7 +126,7 @@ export class ScheduleHolder implements ReactiveController {
       this.#host.requestUpdate();
       this.#listener.told(event, !this.#quiet);
       if (event.touched.all) this.#begin();
-      else void this.#heedFormulas();
+      else void this.heedFormulas();
     });
     this.#begin();
     // What happened to it while nobody listened shows at once.
@@ -128,14 +138,7 @@ export class ScheduleHolder implements ReactiveController {
   #begin(): void {
     this.#isToStart = true;
     this.#isUnfetchedTold = false;
-    void this.#heedFormulas();
-  }
-
-  async #heedFormulas(): Promise<void> {
-    const { schedule } = this;
-    if (await schedule.formulasReady() || this.#isUnfetchedTold || schedule !== this.#schedule) return;
-    this.#isUnfetchedTold = true;
-    this.#listener.unfetched();
+    void this.heedFormulas();
   }
 
   /**
