@@ -12,6 +12,7 @@ import type { RangeLines } from './formula-functions.ts';
 import { findLoops, type CellName } from './formula-loops.ts';
 import { idsOf, keysBetween, NamedRanges } from './named-ranges.ts';
 import type { Calculation } from './calculation.ts';
+import type { CellFigures } from './read-cell.ts';
 import { Touched } from './touched.ts';
 
 /** A formula typed by a person, by its cell. */
@@ -24,6 +25,11 @@ export interface TypedCell extends CellName {
 /** Why the formula in a cell has no result; the way round where it depends on itself. */
 export interface TypedFault extends FormulaFault {
   readonly way?: readonly CellName[];
+}
+
+/** What formulas read. */
+interface ShownFigures extends CellFigures {
+  isPartial(sheet: SheetName, id: number, key: string): boolean;
 }
 
 /** Columns in which a person may type a formula. */
@@ -39,7 +45,7 @@ export const nameOf = (sheet: SheetName, id: number, key: string) => `${sheet}#$
  */
 export class TypedFormulas {
   readonly #calculation: Calculation;
-  readonly #valueOf: (sheet: SheetName, id: number, key: string) => CellValue;
+  readonly #figures: ShownFigures;
   readonly #licenseKey: string;
   #engine: FormulaEngine | undefined;
   readonly #cells = new Map<string, TypedCell>();
@@ -58,12 +64,10 @@ export class TypedFormulas {
   #ranges: NamedRanges;
   #version = 0;
 
-  /** @param valueOf what a cell is worth, as the screen shows it. */
-  constructor(
-    calculation: Calculation, valueOf: (sheet: SheetName, id: number, key: string) => CellValue, licenseKey: string
-  ) {
+  /** @param figures what cells are worth, as the screen shows it. */
+  constructor(calculation: Calculation, figures: ShownFigures, licenseKey: string) {
     this.#calculation = calculation;
-    this.#valueOf = valueOf;
+    this.#figures = figures;
     this.#licenseKey = licenseKey;
     this.#ranges = new NamedRanges(calculation.document);
   }
@@ -225,10 +229,13 @@ export class TypedFormulas {
       const column = findColumn(sheet, key)!;
       const columns = this.#calculation.columns[sheet];
       if (column.role !== 'computed' || column.onDemand !== true || columns.numbers.has(key)) continue;
-      const worth = this.#calculation.document.rows(sheet)
-        .map(({ id }) => [id, this.#valueOf(sheet, id, key)] as const);
+      const worth = this.#calculation.document.rows(sheet).map(({ id }) =>
+        [id, this.#figures.value(sheet, id, key), this.#figures.isPartial(sheet, id, key)] as const);
       columns.hold(key);
-      for (const [id, value] of worth) if (typeof value === 'number') columns.setNumber(key, id, value);
+      for (const [id, value, isPartial] of worth) {
+        if (typeof value === 'number') columns.setNumber(key, id, value);
+        if (isPartial) columns.setPartial(key, id, -1);
+      }
     }
   }
 
@@ -279,7 +286,7 @@ export class TypedFormulas {
   #content(name: string, { sheet, id, key }: CellName, named: CellWrite[]): CellWrite['content'] {
     this.#placed.delete(name);
     const cell = this.#cells.get(name);
-    if (cell === undefined) return written(this.#valueOf(sheet, id, key));
+    if (cell === undefined) return written(this.#figures.value(sheet, id, key));
     if (this.#loops.has(name)) return '#CYCLE!';
     const { document } = this.#calculation;
     return compileFormula(cell.formula, `${sheet}.${key}`, {
@@ -310,7 +317,7 @@ export class TypedFormulas {
     const ids = columns.get(key) ?? new Set();
     this.#named.set(sheet, columns.set(key, ids));
     if (!ids.has(id) && !this.#cells.has(nameOf(sheet, id, key))) {
-      writes.push({ sheet, key, id, content: written(this.#valueOf(sheet, id, key)) });
+      writes.push({ sheet, key, id, content: written(this.#figures.value(sheet, id, key)) });
     }
     ids.add(id);
     return { sheet, key, id };
@@ -323,7 +330,7 @@ export class TypedFormulas {
       for (const [id, keys] of touched?.rows.get(sheet) ?? []) {
         for (const [key, ids] of columns) {
           if ((keys !== null && !keys.has(key)) || !ids.has(id) || this.#cells.has(nameOf(sheet, id, key))) continue;
-          writes.push({ sheet, key, id, content: written(this.#valueOf(sheet, id, key)) });
+          writes.push({ sheet, key, id, content: written(this.#figures.value(sheet, id, key)) });
         }
       }
     }
@@ -337,7 +344,7 @@ export class TypedFormulas {
     if (ids.length === 0) return undefined;
     const { sheet, keys } = range;
     const hasFaults = this.#cells.size > 0;
-    return ids.map((id) => keys.map((key) => this.#valueOf(sheet, id, key) ?? (
+    return ids.map((id) => keys.map((key) => this.#figures.value(sheet, id, key) ?? (
       hasFaults ? this.fault(sheet, id, key) ?? null : null
     )));
   }

@@ -266,9 +266,7 @@ export class Workbook {
     const cases = new CaseTable(document, columns, tags);
     this.#calculation = { document, columns, tags, cases, solutions: new Solutions(document, columns, tags, cases) };
     this.#references = new References(document, columns, tags);
-    this.#typed = new TypedFormulas(
-      this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey
-    );
+    this.#typed = new TypedFormulas(this.#calculation, this, this.#licenseKey);
     this.#typed.note();
     this.#work();
   }

@@ -1,7 +1,11 @@
+import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { LoadSchedule as Schedule, ScheduleEvent } from '../../src/load-schedule.ts';
+import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
+import { isFormula, SHEET_NAMES } from '../../src/schedule/index.ts';
 import { enter, findingsAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 import { withoutEngine, type WithoutEngine } from '../support/without-engine.ts';
+import { allOf, someAction, someContent } from './random-actions.ts';
 
 // As where the network is gone: what is asked of the module fails, not its making, which would end the run.
 const network = vi.hoisted(() => ({ isGone: false, fetched: 0 }));
@@ -138,6 +142,42 @@ test('every schedule that waits is worked out once it comes; one without formula
   expect(heard).toEqual([one, other]);
   expect(page.registry.formulaEngine()).toBeDefined();
   for (const each of [one, other, plain]) each!.dispose();
+});
+
+test('whatever was done before it came, every figure and finding is what a schedule built afresh gives', async () => {
+  const sessions = fc.sample(fc.tuple(someContent, fc.array(someAction, { minLength: 10, maxLength: 30 })), 60);
+  const schedules = sessions.map(([begun, actions]) => {
+    const schedule = new page.LoadSchedule(begun);
+    for (const action of actions) action(schedule);
+    return schedule;
+  });
+  const typed = schedules.flatMap((schedule) => SHEET_NAMES.flatMap((sheet) => schedule.rows(sheet)
+    .flatMap(({ id, cells }) => Object.keys(cells).filter((key) => isFormula(cells[key]))
+      .map((key) => schedule.value(sheet, id, key)))));
+  expect(typed.length).toBeGreaterThan(20);
+  expect(new Set(typed)).toEqual(new Set([null]));
+  await page.registry.fetchEngine();
+  for (const schedule of schedules) {
+    const afresh = scheduleOf({});
+    afresh.load(schedule.content(), 'afresh');
+    expect(allOf(schedule)).toEqual(allOf(afresh));
+    for (const each of [schedule, afresh]) each.dispose();
+  }
+});
+
+test('worksheets are not held against formulas that cannot be calculated, and whoever opens them is told', async () => {
+  const issued = scheduleOf(content(FORMULA).sheets);
+  const bytes = await loadTableXlsx(issued, buildReport(issued, { generated: '2026-11-25' }));
+  issued.dispose();
+  const { readLoadTable } = await import('../../src/report/xlsx/read-load-table.ts');
+  network.isGone = true;
+  expect(await readLoadTable(bytes)).toMatchObject({
+    ok: true, edits: [
+      'The formulas could not be calculated, because a part of the software could not be fetched, so that the worksheets were not compared with the schedule.',
+    ],
+  });
+  network.isGone = false;
+  expect(await readLoadTable(bytes)).toMatchObject({ ok: true, edits: [] });
 });
 
 test('the headless package has formulas at once', async () => {
