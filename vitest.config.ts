@@ -24,9 +24,11 @@ const inBrowser = {
   // The clipboard and the focus are one for all pages.
   fileParallelism: false,
 };
+/** Formulas have figures at once, as in the headless package; `alone`, and other browsers, fetch what they need. */
+const formulasAtOnce = 'src/engine/engine-at-once.define.ts';
 /** One page for all files of a list: to load the modules again for each file takes as long as its tests. */
 const onOnePage = {
-  isolate: false, restoreMocks: true, unstubGlobals: true, setupFiles: ['tests/browser/support/leave-nothing.ts'],
+  isolate: false, restoreMocks: true, unstubGlobals: true, setupFiles: ['tests/browser/support/leave-nothing.ts', formulasAtOnce],
 };
 /** What a test finds out during its run would make the page load anew in its midst. */
 const entries = ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'];
@@ -96,7 +98,7 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/deep/**', 'tests/pages/**'],
           // Style check and types run beside these.
           testTimeout: 90_000,
-          setupFiles: ['tests/support/seed.ts'],
+          setupFiles: ['tests/support/seed.ts', formulasAtOnce],
           // Left to itself, one core is kept free.
           maxWorkers: cores,
           // A module is read once in each worker, not once for every file: none keeps what one test could leave behind.
@@ -109,6 +111,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'pages', include: ['tests/pages/**/*.test.ts'], testTimeout: 30_000, maxWorkers: cores,
+          setupFiles: [formulasAtOnce],
           sequence: { groupOrder: 1 },
         },
       },
@@ -156,6 +159,7 @@ export default defineConfig({
         // Slow by nature.
         test: {
           name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
+          setupFiles: [formulasAtOnce],
           sequence: { groupOrder: 5 },
         },
       },

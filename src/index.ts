@@ -5,6 +5,8 @@
  * one action:
  * `schedule.act('Rating', setCells(schedule.document, [{ sheet: 'supplies', id, key: 'rated', value: 10 }]))`.
  */
+import './engine/engine-at-once.define.ts';
+
 export { LoadSchedule, type LoadScheduleOptions, type ScheduleEvent } from './load-schedule.ts';
 
 // The schema, and the document that follows it.

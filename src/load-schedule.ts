@@ -1,4 +1,4 @@
-import { Touched, Workbook, type CaseTable } from './engine/index.ts';
+import { fetchEngine, onceEngineCame, Touched, Workbook, type CaseTable } from './engine/index.ts';
 import {
   Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity, type Standing, type StatusMove,
 } from './findings/index.ts';
@@ -22,7 +22,8 @@ export interface CopiedFormula {
 export interface ScheduleEvent {
   /** Name of the action for a person: «Paste of 40 rows». */
   readonly label: string;
-  readonly cause: 'act' | 'undo' | 'redo' | 'load';
+  /** `formulas`: nothing was changed, and formulas that waited for the formula engine are worked out. */
+  readonly cause: 'act' | 'undo' | 'redo' | 'load' | 'formulas';
   readonly changes: readonly Change[];
   /** The changes that take it back. */
   readonly inverse: readonly Change[];
@@ -32,6 +33,7 @@ export interface ScheduleEvent {
   readonly moved: readonly StatusMove[] | undefined;
 }
 
+/** How a schedule is made. */
 export interface LoadScheduleOptions {
   /**
    * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives
@@ -60,6 +62,8 @@ export class LoadSchedule {
   readonly #history: History;
   #words: Words;
   readonly #listeners = new Set<(event: ScheduleEvent) => void>();
+  /** Ends the wait for the formula engine. */
+  #endWait: (() => void) | undefined;
 
   constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
     const { session, words = ENGLISH } = options;
@@ -72,6 +76,7 @@ export class LoadSchedule {
     for (const action of session?.actions ?? []) this.#history.repeat(action);
     this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3');
     this.#findings = new Findings(this.document, this.#book, this.#words);
+    this.#waitForEngine();
   }
 
   /** The language in which findings and explanations speak. */
@@ -224,8 +229,25 @@ export class LoadSchedule {
   }
 
   /**
-   * Builds the formula engine and tries a formula in it, so that the first one need not wait for either: a page calls
-   * this while it is idle.
+   * Settled as soon as all formulas are worked out, for which a page fetches the formula engine. Until then they are
+   * unknown, and whoever subscribes hears when they are not.
+   * @returns false where it could not be fetched: the formulas stay unknown, as their findings say, and the next action
+   * tries again.
+   */
+  async formulasReady(): Promise<boolean> {
+    if (!this.#book.awaitsEngine) return true;
+    try {
+      await fetchEngine();
+      return true;
+    } catch {
+      // The formulas say so in their findings.
+      return false;
+    }
+  }
+
+  /**
+   * Builds the formula engine, where it has been fetched, and tries a formula in it, so that the first one need not
+   * wait for either: a page calls this while it is idle.
    */
   startFormulas(): void {
     this.checkFormula('devices', 'qty', '=ROUND(2.5*3;0)');
@@ -335,6 +357,7 @@ export class LoadSchedule {
 
   /** Frees the formula engine. The schedule must not be used afterwards. */
   dispose(): void {
+    this.#endWait?.();
     this.#listeners.clear();
     this.#book.destroy();
   }
@@ -347,6 +370,25 @@ export class LoadSchedule {
 
   #follow(label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[]): void {
     const touched = this.#book.update(Touched.by(changes, inverse));
+    this.#tell(label, cause, changes, inverse, touched);
+    this.#waitForEngine();
+  }
+
+  /** Has formulas worked out once the formula engine, which is fetched for them, is there. */
+  #waitForEngine(): void {
+    if (!this.#book.awaitsEngine) return;
+    this.#endWait ??= onceEngineCame(() => {
+      this.#endWait = undefined;
+      const touched = this.#book.takeUpFormulas();
+      if (touched.size > 0) this.#tell(this.#words.say('Formulas calculated'), 'formulas', [], [], touched);
+    });
+    void this.formulasReady();
+  }
+
+  #tell(
+    label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[],
+    touched: Touched,
+  ): void {
     const moved = this.#findings.update(touched, changes);
     const event: ScheduleEvent = { label, cause, changes, inverse, touched, moved };
     for (const listener of this.#listeners) tell(listener, event);

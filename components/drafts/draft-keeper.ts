@@ -351,6 +351,8 @@ export class DraftKeeper {
     if (body === undefined || schedule === undefined) return refuse('damaged');
     const { view } = found.head;
     if (view !== undefined && isView(view)) schedule.document.view = view;
+    // It is shown with its figures.
+    await schedule.formulasReady();
     const files = await this.#filesOf(found.head);
     const { head, release } = found.head.version === VERSION ? found : await this.#renew(found, body);
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);

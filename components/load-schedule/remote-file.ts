@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { Words } from '../../src/words/index.ts';
+import { engineFor } from './engine-for.ts';
 import { fetchText } from './files.ts';
 
 /** A wait shorter than this is not announced. */
@@ -40,7 +41,9 @@ export class RemoteFile implements ReactiveController {
     this.#host.busy('file', true);
     const patience = setTimeout(() => { this.#wait(address); }, PATIENCE_MILLISECONDS);
     try {
-      return await fetchText(address, abort.signal, words);
+      const fetched = await fetchText(address, abort.signal, words);
+      if (fetched.ok) await Promise.race([engineFor(fetched.text), aborted(abort.signal)]);
+      return fetched;
     } catch (error) {
       if (abort.signal.reason === STOPPED) {
         return { ok: false, problem: words.say('Reading it was cancelled. Open a file, or load the page again.') };
@@ -83,4 +86,11 @@ export class RemoteFile implements ReactiveController {
     this.waitingFor = address;
     this.#host.requestUpdate();
   }
+}
+
+/** Rejects as soon as a wait is ended. */
+function aborted(signal: AbortSignal): Promise<never> {
+  return new Promise((_resolve, reject) => {
+    signal.addEventListener('abort', () => { reject(signal.reason as Error); });
+  });
 }

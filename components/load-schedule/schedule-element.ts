@@ -7,7 +7,7 @@ import { columnOf, tagOf, type Change, type Content, type SheetLook, type SheetN
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
-import type { Place } from '../look/index.ts';
+import { UNFETCHED, type Place } from '../look/index.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import type { Trial } from '../variants/trial.ts';
@@ -70,6 +70,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     told: (event, byPerson) => { this.#told(event, byPerson); },
     replacing: () => { this.settle(); },
     replaced: (schedule) => { this.#replaced(schedule); },
+    unfetched: () => { this.say({ text: this.spoken.words.say(UNFETCHED), tone: 'refused' }); },
   });
   protected readonly spoken = new SpokenWords(this, (words) => {
     // It is read by the decimal sign with which it was typed.
@@ -429,7 +430,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     trial?.start({
       followed: (event) => {
         this.holder.revision += 1;
-        this.#tell(event, true);
+        if (event.cause !== 'formulas') this.#tell(event, true);
+        void this.holder.heedFormulas(this.shown);
         this.requestUpdate();
       },
       quietly: (action) => { this.holder.quietly(action); },
@@ -448,6 +450,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   #told(event: ScheduleEvent, byPerson: boolean): void {
     const { label, cause } = event;
+    // Nobody did anything: what was unknown shows its figures.
+    if (cause === 'formulas') return;
     this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
     if (cause === 'load') {

@@ -10,6 +10,7 @@ import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
+import { engineFor } from './engine-for.ts';
 import { readDraft, readScheduleFile, readText, type FileReading, type ReadText } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
@@ -79,7 +80,7 @@ export class ScheduleFiles {
     file: File | NamedText, byPerson: boolean, sheet?: SheetName, turn = this.next(),
   ): Promise<readonly ElvProblem[]> {
     const { name } = file;
-    const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
+    const named = await this.#read(file);
     const isDraft = sheet === undefined && named.ok && isDraftFile(named.text);
     const draft = isDraft ? await this.#readDraft(named) : undefined;
     const reading = draft ?? (named.ok ? await this.#readAny(named, sheet) : named);
@@ -114,7 +115,7 @@ export class ScheduleFiles {
     text: string, sheet: SheetName | undefined, how: ListWay | undefined,
   ): Promise<readonly ElvProblem[]> {
     const [name, turn] = ['CSV', this.next()];
-    const { readSheetFile } = await import('./read-sheet-file.ts');
+    const [{ readSheetFile }] = await Promise.all([import('./read-sheet-file.ts'), engineFor(text)]);
     if (this.#turns.isOutrun(turn)) return [this.#outrun(name)];
     const reading = readSheetFile({ name, text }, this.#holder.schedule, sheet);
     return how === undefined ? this.take(name, reading, false, turn) : this.#bring(name, reading, how, turn);
@@ -323,10 +324,13 @@ export class ScheduleFiles {
     return this.#remote.fetch(address, this.#words);
   }
 
-  async #read(file: File): ReturnType<typeof readText> {
+  async #read(file: File | NamedText): ReturnType<typeof readText> {
     this.#host.busy('file', true);
     try {
-      return await readText(file, this.#words);
+      const read = isText(file) ? { ok: true as const, ...file, notes: [], edits: [] }
+        : await readText(file, this.#words);
+      if (read.ok) await engineFor(read.text);
+      return read;
     } finally {
       this.#host.busy('file', false);
     }

@@ -1,19 +1,22 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { fetchEngine } from '../../src/engine/engine-registry.ts';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 import { whenIdle } from '../look/when-idle.ts';
 
-/** The formula engine is built this much later [ms] on a page that is never idle. */
+/** The formula engine is fetched, and built, this much later [ms] on a page that is never idle. */
 const LATEST_MILLISECONDS = 1000;
 
 /** Who is told what happens to the schedule. */
 export interface HolderListener {
-  /** After each action. @param byPerson false for what the page itself did. */
+  /** After each action, and when formulas are worked out. @param byPerson false for what the page itself did. */
   told(event: ScheduleEvent, byPerson: boolean): void;
   /** Before another schedule is put in. */
   replacing(): void;
   /** After another schedule was put in. */
   replaced(schedule: LoadSchedule): void;
+  /** What works out formulas, of which the schedule has some, could not be fetched. */
+  unfetched(): void;
 }
 
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
@@ -28,6 +31,10 @@ export class ScheduleHolder implements ReactiveController {
   #quiet = false;
   #end: (() => void) | undefined;
   #callOff: (() => void) | undefined;
+  /** Whether the formula engine is to be started once what is new is on the screen. */
+  #isToStart = false;
+  /** Whether it was told that formulas cannot be worked out; their findings go on saying so. */
+  #isUnfetchedTold = false;
 
   constructor(host: ReactiveControllerHost & Node, listener: HolderListener) {
     this.#host = host;
@@ -69,6 +76,13 @@ export class ScheduleHolder implements ReactiveController {
     }
   }
 
+  /** Has it told, once, where the formulas of a schedule cannot be worked out. */
+  async heedFormulas(schedule = this.schedule): Promise<void> {
+    if (await schedule.formulasReady() || this.#isUnfetchedTold) return;
+    this.#isUnfetchedTold = true;
+    this.#listener.unfetched();
+  }
+
   hostConnected(): void {
     this.#listen();
   }
@@ -78,10 +92,20 @@ export class ScheduleHolder implements ReactiveController {
     queueMicrotask(() => { if (!this.#host.isConnected) this.#deafen(); });
   }
 
+  hostUpdated(): void {
+    if (!this.#isToStart) return;
+    this.#isToStart = false;
+    this.#callOff?.();
+    // The browser may be idle before it paints what was rendered.
+    const frame = requestAnimationFrame(() => { this.#startWhenIdle(); });
+    this.#callOff = () => { cancelAnimationFrame(frame); };
+  }
+
   #deafen(): void {
     this.#callOff?.();
     this.#end?.();
     this.#end = undefined;
+    this.#isToStart = false;
   }
 
   #hold(schedule: LoadSchedule, own: boolean): void {
@@ -101,17 +125,33 @@ export class ScheduleHolder implements ReactiveController {
       this.revision += 1;
       this.#host.requestUpdate();
       this.#listener.told(event, !this.#quiet);
-      if (event.touched.all) this.#startWhenIdle();
+      if (event.touched.all) this.#begin();
+      else void this.heedFormulas();
     });
-    this.#startWhenIdle();
+    this.#begin();
     // What happened to it while nobody listened shows at once.
     this.revision += 1;
     this.#host.requestUpdate();
   }
 
-  /** The formula engine is built while the page is idle, so that the first formula need not wait for it. */
+  /** What the schedule holds is new. */
+  #begin(): void {
+    this.#isToStart = true;
+    this.#isUnfetchedTold = false;
+    void this.heedFormulas();
+  }
+
+  /**
+   * The formula engine is fetched while the page is idle, and built while it is idle again, so that the first formula
+   * need not wait for it.
+   */
   #startWhenIdle(): void {
     this.#callOff?.();
-    this.#callOff = whenIdle(() => { this.schedule.startFormulas(); }, LATEST_MILLISECONDS);
+    this.#callOff = whenIdle(() => {
+      fetchEngine().then(() => {
+        if (this.#end === undefined) return;
+        this.#callOff = whenIdle(() => { this.schedule.startFormulas(); }, LATEST_MILLISECONDS);
+      }, reportError);
+    }, LATEST_MILLISECONDS);
   }
 }

@@ -22,7 +22,10 @@ export async function readOlder(file: File, words: Words): Promise<OlderSchedule
   const reading = readScheduleFile(named, words);
   if (!reading.ok) return reading.problems.map(({ message }) => message);
   const schedule = new LoadSchedule(reading.content, { words });
-  if (schedule.formulaProblems.length === 0) return { name: file.name, schedule, edits: named.edits };
+  if (schedule.formulaProblems.length === 0) {
+    await schedule.formulasReady();
+    return { name: file.name, schedule, edits: named.edits };
+  }
   schedule.dispose();
   return schedule.formulaProblems.map(({
     sheet, row, key, problem,

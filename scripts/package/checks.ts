@@ -152,6 +152,11 @@ const survivesShaking: Check = async ({ folder, installed, package: { name } }) 
   const undefinedStill = await runShaken(folder, `import { LoadScheduleElement } from '${name}/element.js';
     report([LoadScheduleElement.name, customElements.get('elv-load-schedule') === undefined][1]);`);
   if (undefinedStill !== true) throw new Error('A bundler defines the element for whoever imports its class.');
+  // Without a screen formulas have their figures at once.
+  const figure = await runShaken(folder, `import { LoadSchedule } from '${name}';
+    const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: '=2*3' }] } });
+    report(schedule.value('devices', schedule.rows('devices')[0].id, 'qty'));`);
+  if (figure !== 6) throw new Error(`A formula that comes to 6 gives ${String(figure)} behind a bundler.`);
 };
 
 /** Text of all modules in a folder. */
@@ -178,5 +183,5 @@ export const CHECKS: readonly (readonly [title: string, check: Check])[] = [
   ['every entry imported in plain Node', importsInNode],
   ['TypeScript of a user', compilesForUsers],
   ['the terminal commands, a document in PDF among what they make', runsCommands],
-  ['a bundler keeps what defines the element', survivesShaking],
+  ['a bundler keeps what defines the element, and what formulas need', survivesShaking],
 ];

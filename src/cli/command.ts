@@ -1,4 +1,5 @@
 import type { ParseArgsConfig } from 'node:util';
+import '../engine/engine-at-once.define.ts';
 import type { Words } from '../words/index.ts';
 import { helpText, hintOf, type Help } from './help-text.ts';
 import { spokenWords } from './lang-option.ts';

@@ -1,6 +1,14 @@
 import { mapReferences, type Reference } from '../schedule/index.ts';
-import { INT_FUNCTION, RANGE_FUNCTION, TYPED_FUNCTION } from './formula-functions.ts';
-import { addressOf, cellOfRange, type EngineCell } from './formula-engine.ts';
+import { addressOf, cellOfRange, type EngineCell } from './engine-cells.ts';
+
+/**
+ * Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads.
+ */
+export const TYPED_FUNCTION = 'ELV.TYPED';
+/** Function that gives the cells of a range: its number, then cells that make the engine work it out again. */
+export const RANGE_FUNCTION = 'ELV.RANGE';
+/** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */
+export const INT_FUNCTION = 'ELV.INT';
 
 /** How the references of a formula are written for the formula engine. */
 export interface ReferenceWriter {

@@ -1,8 +1,10 @@
 import {
   DetailedCellError, ErrorType, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent,
 } from 'hyperformula';
-import { columnLetters, SCHEMA, SHEET_NAMES, type SheetName } from '../schedule/index.ts';
-import { registerScheduleFunctions, type FormulaFault, type FunctionContext } from './formula-functions.ts';
+import { SCHEMA, SHEET_NAMES } from '../schedule/index.ts';
+import { placeOf, RANGES, type CellWrite, type EngineCell } from './engine-cells.ts';
+import type { FormulaFault } from './formula-fault.ts';
+import { registerScheduleFunctions, type FunctionContext } from './formula-functions.ts';
 
 /** Rows that one sheet may have; files reach their own limit of size long before. */
 const MOST_ROWS = 1_000_000;
@@ -20,41 +22,6 @@ const OPTIONS: Partial<ConfigParams> = {
   maxRows: MOST_ROWS + 1, maxColumns: 64, undoLimit: 0, maxPendingLazyTransformations: 1_000_000, leapYear1900: false,
   nullDate: { year: 1899, month: 12, day: 30 }, useWildcards: true, matchWholeCell: true,
 };
-
-/**
- * Sheet that holds a number for each range that formulas read, in the row of its place: it changes when a cell of the
- * range did.
- */
-const RANGES = 'ranges';
-
-/** A cell of the formula engine: of a schedule, by row id, or the one of a range, whose key is not used. */
-export interface EngineCell {
-  readonly sheet: SheetName | typeof RANGES;
-  readonly key: string;
-  readonly id: number;
-}
-
-/** One cell to be given a content. */
-export interface CellWrite extends EngineCell {
-  readonly content: RawCellContent;
-}
-
-const COLUMNS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-  [
-    sheet, new Map(SCHEMA[sheet].columns.map(({ key }, place) => [key, place])),
-  ])) as Record<SheetName, Map<string, number>>;
-
-const placeOf = ({ sheet, key }: EngineCell) => sheet === RANGES ? 0 : COLUMNS[sheet].get(key)!;
-
-/** Address of a cell in a formula on any sheet. */
-export function addressOf(cell: EngineCell): string {
-  return `${cell.sheet}!$${columnLetters(placeOf(cell))}$${cell.id + 1}`;
-}
-
-/** The cell that tells of changes in the range with a number. */
-export function cellOfRange(place: number): EngineCell {
-  return { sheet: RANGES, key: '', id: place };
-}
 
 /**
  * The formula engine. It holds the formulas that persons typed and the single cells that these name, a sheet for each
@@ -85,9 +52,11 @@ export class FormulaEngine {
     return this.#engine.resumeEvaluation().flatMap((change) => this.#cellOf(change));
   }
 
-  /** What a cell came to. */
-  value(cell: EngineCell): unknown {
-    return this.#engine.getCellValue({ sheet: this.#ids.get(cell.sheet)!, col: placeOf(cell), row: cell.id });
+  /** What a cell came to: a number, or why it has none; `undefined` for anything else. */
+  value(cell: EngineCell): number | FormulaFault | undefined {
+    return resultOf(
+      this.#engine.getCellValue({ sheet: this.#ids.get(cell.sheet)!, col: placeOf(cell), row: cell.id })
+    );
   }
 
   /** Whether a text is a formula that can be read. */
@@ -96,8 +65,8 @@ export class FormulaEngine {
   }
 
   /** What a formula would come to, without keeping it. */
-  tryFormula(formula: string): unknown {
-    return this.#engine.calculateFormula(formula, this.#ids.get(RANGES)!);
+  tryFormula(formula: string): number | FormulaFault | undefined {
+    return resultOf(this.#engine.calculateFormula(formula, this.#ids.get(RANGES)!));
   }
 
   /** Empties all cells. */
@@ -140,8 +109,8 @@ function blocksOf(writes: readonly CellWrite[]): Block[] {
   return blocks;
 }
 
-/** The error of a result, if it is one. */
-export function errorOf(value: unknown): FormulaFault | undefined {
+function resultOf(value: unknown): number | FormulaFault | undefined {
+  if (typeof value === 'number') return value;
   if (!(value instanceof DetailedCellError)) return undefined;
   const { type, message } = value;
   const isNumber = type === ErrorType.NUM && message !== '' && !Number.isNaN(Number(message));

@@ -2,33 +2,13 @@ import {
   CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue,
 } from 'hyperformula';
 import { columnOf, type CellValue, type InputColumn, type SheetName } from '../schedule/index.ts';
-import { ENGLISH, type Words } from '../words/index.ts';
+import { ENGLISH } from '../words/index.ts';
+import { INT_FUNCTION, RANGE_FUNCTION, TYPED_FUNCTION } from './compile-formula.ts';
+import { outOfRange, READS_EMPTY, type FormulaFault } from './formula-fault.ts';
 
 /*
  * Our functions have names of their own: registering them changes nothing for a page that uses the same library itself.
  */
-
-/**
- * Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads.
- */
-export const TYPED_FUNCTION = 'ELV.TYPED';
-/** Function that gives the cells of a range: its number, then cells that make the engine work it out again. */
-export const RANGE_FUNCTION = 'ELV.RANGE';
-/** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */
-export const INT_FUNCTION = 'ELV.INT';
-
-/** Why a formula has no result where it reads an empty cell. */
-export const READS_EMPTY = 'a cell that it reads is empty';
-/** What the formula engine says of a function with another number of arguments than it takes (hyperformula 3.5.0). */
-export const WRONG_ARGUMENTS = 'Wrong number of arguments.';
-
-/** Why a formula has no result. */
-export interface FormulaFault {
-  readonly type: string;
-  readonly message: string;
-  /** The number that it comes to, where that cannot stand in its column. */
-  readonly value?: number;
-}
 
 /** The cells of a range, line by line: their values, and faults where a formula has no result. */
 export type RangeLines = readonly (readonly (CellValue | FormulaFault)[])[];
@@ -50,19 +30,6 @@ function plain(value: unknown): CellValue {
   // Percentages, dates and the like come as objects that hold their number.
   if (typeof value === 'object' && value !== null && 'val' in value && typeof value.val === 'number') return value.val;
   return null;
-}
-
-/** Why a number cannot stand in a column, or `undefined` when it can. */
-export function outOfRange(column: InputColumn, value: number, words: Words): string | undefined {
-  const { kind, min, above, max } = column;
-  if (!Number.isFinite(value)) return words.say('not a finite number');
-  if (kind === 'integer' && !Number.isInteger(value)) return words.say('{value} is not a whole number', { value });
-  if (min !== undefined && value < min) return words.say('{value} is less than {limit}', { value, limit: min });
-  if (above !== undefined && value <= above) {
-    return words.say('{value} is not greater than {limit}', { value, limit: above });
-  }
-  if (max !== undefined && value > max) return words.say('{value} is greater than {limit}', { value, limit: max });
-  return undefined;
 }
 
 const ERRORS: Readonly<Record<string, ErrorType>> =

@@ -11,7 +11,8 @@ export { CaseTable, countedIn, MOST_CASES, type Case, type GroupFactor } from '.
 export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, ruleInGeneral, type Explanation, type ExplanationPart } from './explain.ts';
 export { figureOf } from './figure-name.ts';
-export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts';
+export { fetchEngine, onceEngineCame } from './engine-registry.ts';
+export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-fault.ts';
 export { numberOf, textOf } from './read-cell.ts';
 export { REFERRED_SHEETS } from './references.ts';
 export { LONGEST_WAY } from './formula-loops.ts';

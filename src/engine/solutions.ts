@@ -116,6 +116,8 @@ export class Solutions {
       const solutions = isSolved ? before!.solutions : this.#solve(solution, own, each, shares, whole.lines);
       const solved = covers.length === 0 ? solutions[0]!
         : this.#worst(solution, id, naming, solutions, covers, whole.lines, changed);
+      // What is told of it may be another though no figure is known before or after.
+      if (solved.outcome !== before?.outcome) changed.push({ sheet, id, key: solution.gives[0]! });
       memory.kept[id] = { inputs, solutions, covers, outcome: solved.outcome };
       this.#take(solution, id, naming, solved, isPartial, changed);
     }

@@ -4,11 +4,15 @@ import {
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { blocks, compileFormula, trialFormula } from './compile-formula.ts';
-import { addressOf, cellOfRange, errorOf, FormulaEngine, type CellWrite } from './formula-engine.ts';
-import { WRONG_ARGUMENTS, type FormulaFault, type RangeLines } from './formula-functions.ts';
+import { addressOf, cellOfRange, type CellWrite } from './engine-cells.ts';
+import { formulaEngine } from './engine-registry.ts';
+import type { FormulaEngine } from './formula-engine.ts';
+import { AWAITS_ENGINE, WRONG_ARGUMENTS, type FormulaFault } from './formula-fault.ts';
+import type { RangeLines } from './formula-functions.ts';
 import { findLoops, type CellName } from './formula-loops.ts';
 import { idsOf, keysBetween, NamedRanges } from './named-ranges.ts';
 import type { Calculation } from './calculation.ts';
+import type { CellFigures } from './read-cell.ts';
 import { Touched } from './touched.ts';
 
 /** A formula typed by a person, by its cell. */
@@ -23,6 +27,11 @@ export interface TypedFault extends FormulaFault {
   readonly way?: readonly CellName[];
 }
 
+/** What formulas read. */
+interface ShownFigures extends CellFigures {
+  isPartial(sheet: SheetName, id: number, key: string): boolean;
+}
+
 /** Columns in which a person may type a formula. */
 const TYPABLE = Object.fromEntries(SHEET_NAMES.map((sheet) =>
   [sheet, inputColumns(sheet).filter(isNumeric).map(({ key }) => key)])) as Record<SheetName, string[]>;
@@ -31,11 +40,12 @@ export const nameOf = (sheet: SheetName, id: number, key: string) => `${sheet}#$
 
 /**
  * The formulas that persons have typed. They are worked out by the formula engine, which exists from the first one on
- * and is given the values of the cells that they name; what they come to is put into the columns.
+ * and is given the values of the cells that they name; what they come to is put into the columns. As long as that part
+ * of the software has not been fetched, they are unknown.
  */
 export class TypedFormulas {
   readonly #calculation: Calculation;
-  readonly #valueOf: (sheet: SheetName, id: number, key: string) => CellValue;
+  readonly #figures: ShownFigures;
   readonly #licenseKey: string;
   #engine: FormulaEngine | undefined;
   readonly #cells = new Map<string, TypedCell>();
@@ -54,19 +64,17 @@ export class TypedFormulas {
   #ranges: NamedRanges;
   #version = 0;
 
-  /** @param valueOf what a cell is worth, as the screen shows it. */
-  constructor(
-    calculation: Calculation, valueOf: (sheet: SheetName, id: number, key: string) => CellValue, licenseKey: string
-  ) {
+  /** @param figures what cells are worth, as the screen shows it. */
+  constructor(calculation: Calculation, figures: ShownFigures, licenseKey: string) {
     this.#calculation = calculation;
-    this.#valueOf = valueOf;
+    this.#figures = figures;
     this.#licenseKey = licenseKey;
     this.#ranges = new NamedRanges(calculation.document);
   }
 
-  /** Builds the formula engine, so that the first formula need not wait for it. */
-  start(): FormulaEngine {
-    return this.#engine ??= new FormulaEngine(this.#licenseKey, { range: (number) => this.#lines(number) });
+  /** Whether formulas are unknown because the formula engine has not been fetched. */
+  get awaitsEngine(): boolean {
+    return this.#cells.size > 0 && this.#engine === undefined;
   }
 
   destroy(): void {
@@ -79,27 +87,30 @@ export class TypedFormulas {
     if (this.#cells.size === 0) return undefined;
     const name = nameOf(sheet, id, key);
     const way = this.#loops.get(name);
-    return way === undefined ? this.#faults.get(name) : { type: 'CYCLE', message: '', way };
+    if (way !== undefined) return { type: 'CYCLE', message: '', way };
+    return this.awaitsEngine && this.#cells.has(name) ? AWAITS_ENGINE : this.#faults.get(name);
   }
 
   /**
    * @returns a sentence on what is wrong with a formula, which goes on after it; `undefined` when it can stand in the
-   * column.
+   * column, or nobody can tell yet: what is wrong with it is found when the formula engine has come.
    */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
-    const engine = this.start();
+    const engine = this.#start();
+    if (engine === undefined) return undefined;
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
       return words.say(
         'this is not a formula. Arguments are separated by ; and decimals by a point, as in =ROUND(2.5*3;0).'
       );
     }
     // What is asked hangs on names and arguments: the first line of a range is enough.
-    const result = errorOf(engine.tryFormula(trialFormula(formula, `${sheet}.${key}`, ({ sheet: read, from, to }) =>
-      this.#ranges.number({ sheet: read, from, to: { ...from, key: (to ?? from).key } }))));
-    if (result?.message === WRONG_ARGUMENTS) {
+    const result = engine.tryFormula(trialFormula(formula, `${sheet}.${key}`, ({ sheet: read, from, to }) =>
+      this.#ranges.number({ sheet: read, from, to: { ...from, key: (to ?? from).key } })));
+    if (typeof result !== 'object') return undefined;
+    if (result.message === WRONG_ARGUMENTS) {
       return words.say('it gives a function too few or too many arguments. Correct it.');
     }
-    return result?.type === 'NAME'
+    return result.type === 'NAME'
       ? words.say('it uses a function or a name that is not known. Correct its spelling.')
       : undefined;
   }
@@ -132,26 +143,44 @@ export class TypedFormulas {
   follow(touched: Touched | undefined): Touched {
     const result = new Touched();
     if (this.#cells.size === 0 && this.#due.size === 0) return result;
+    const engine = this.#start();
     const due = this.#due;
     this.#due = new Map();
+    if (engine === undefined) {
+      for (const [name, cell] of due) if (this.#cells.has(name)) this.#put(cell, NaN, result);
+    } else this.#workOut(engine, due, touched, result);
+    this.#followPartial(result);
+    if (this.#cells.size === 0) this.#forget();
+    return result;
+  }
+
+  /** The formula engine, built for the first formula; `undefined` as long as it has not been fetched. */
+  #start(): FormulaEngine | undefined {
+    const Engine = formulaEngine();
+    if (this.#engine !== undefined || Engine === undefined) return this.#engine;
+    // What was typed before it came has waited for it.
+    for (const [name, cell] of this.#cells) this.#due.set(name, cell);
+    return this.#engine = new Engine(this.#licenseKey, { range: (number) => this.#lines(number) });
+  }
+
+  /** Has the formula engine work out what is due, and what reads cells that were touched. */
+  #workOut(
+    engine: FormulaEngine, due: ReadonlyMap<string, CellName>, touched: Touched | undefined, result: Touched,
+  ): void {
     const named: CellWrite[] = [];
     const compiled = [...due].map(([name, cell]): CellWrite => (
       { ...cell, content: this.#content(name, cell, named) }
     ));
     const versions = this.#ranges.touched(touched)
       .map((number): CellWrite => ({ ...cellOfRange(number), content: this.#version += 1 }));
-    const engine = this.start();
     const changed = engine.write([...compiled, ...named, ...this.#namedValues(touched), ...versions]);
     const toTake = new Map(due);
     for (const { sheet, key, id } of changed) {
       if (sheet !== 'ranges') toTake.set(nameOf(sheet, id, key), { sheet, key, id });
     }
     for (const [name, cell] of toTake) {
-      if (this.#cells.has(name) && this.#take(name, cell)) result.cell(cell.sheet, cell.id, cell.key);
+      if (this.#cells.has(name)) this.#take(name, cell, engine, result);
     }
-    this.#followPartial(result);
-    if (this.#cells.size === 0) this.#forget();
-    return result;
   }
 
   * #everyCell(): Iterable<CellName> {
@@ -200,10 +229,13 @@ export class TypedFormulas {
       const column = findColumn(sheet, key)!;
       const columns = this.#calculation.columns[sheet];
       if (column.role !== 'computed' || column.onDemand !== true || columns.numbers.has(key)) continue;
-      const worth = this.#calculation.document.rows(sheet)
-        .map(({ id }) => [id, this.#valueOf(sheet, id, key)] as const);
+      const worth = this.#calculation.document.rows(sheet).map(({ id }) =>
+        [id, this.#figures.value(sheet, id, key), this.#figures.isPartial(sheet, id, key)] as const);
       columns.hold(key);
-      for (const [id, value] of worth) if (typeof value === 'number') columns.setNumber(key, id, value);
+      for (const [id, value, isPartial] of worth) {
+        if (typeof value === 'number') columns.setNumber(key, id, value);
+        if (isPartial) columns.setPartial(key, id, -1);
+      }
     }
   }
 
@@ -254,7 +286,7 @@ export class TypedFormulas {
   #content(name: string, { sheet, id, key }: CellName, named: CellWrite[]): CellWrite['content'] {
     this.#placed.delete(name);
     const cell = this.#cells.get(name);
-    if (cell === undefined) return written(this.#valueOf(sheet, id, key));
+    if (cell === undefined) return written(this.#figures.value(sheet, id, key));
     if (this.#loops.has(name)) return '#CYCLE!';
     const { document } = this.#calculation;
     return compileFormula(cell.formula, `${sheet}.${key}`, {
@@ -285,7 +317,7 @@ export class TypedFormulas {
     const ids = columns.get(key) ?? new Set();
     this.#named.set(sheet, columns.set(key, ids));
     if (!ids.has(id) && !this.#cells.has(nameOf(sheet, id, key))) {
-      writes.push({ sheet, key, id, content: written(this.#valueOf(sheet, id, key)) });
+      writes.push({ sheet, key, id, content: written(this.#figures.value(sheet, id, key)) });
     }
     ids.add(id);
     return { sheet, key, id };
@@ -298,7 +330,7 @@ export class TypedFormulas {
       for (const [id, keys] of touched?.rows.get(sheet) ?? []) {
         for (const [key, ids] of columns) {
           if ((keys !== null && !keys.has(key)) || !ids.has(id) || this.#cells.has(nameOf(sheet, id, key))) continue;
-          writes.push({ sheet, key, id, content: written(this.#valueOf(sheet, id, key)) });
+          writes.push({ sheet, key, id, content: written(this.#figures.value(sheet, id, key)) });
         }
       }
     }
@@ -312,21 +344,25 @@ export class TypedFormulas {
     if (ids.length === 0) return undefined;
     const { sheet, keys } = range;
     const hasFaults = this.#cells.size > 0;
-    return ids.map((id) => keys.map((key) => this.#valueOf(sheet, id, key) ?? (
+    return ids.map((id) => keys.map((key) => this.#figures.value(sheet, id, key) ?? (
       hasFaults ? this.fault(sheet, id, key) ?? null : null
     )));
   }
 
-  /** Takes over what a formula came to. @returns whether that differs from before. */
-  #take(name: string, cell: CellName): boolean {
-    const value = this.#loops.has(name) ? null : this.#engine!.value(cell);
-    const fault = errorOf(value);
+  /** Takes over what a formula came to. @param result learns whether that differs from before. */
+  #take(name: string, cell: CellName, engine: FormulaEngine, result: Touched): void {
+    const value = this.#loops.has(name) ? undefined : engine.value(cell);
     const before = this.#faults.get(name);
+    const fault = typeof value === 'object' ? value : undefined;
     if (fault === undefined) this.#faults.delete(name);
     else this.#faults.set(name, fault);
-    const differs = this.#calculation.columns[cell.sheet]
-      .setNumber(cell.key, cell.id, typeof value === 'number' ? value : NaN);
-    return differs || before?.type !== fault?.type || before?.message !== fault?.message;
+    if (before?.type !== fault?.type || before?.message !== fault?.message) result.cell(cell.sheet, cell.id, cell.key);
+    this.#put(cell, typeof value === 'number' ? value : NaN, result);
+  }
+
+  /** Puts what a formula came to into its column; NaN where that is not known. */
+  #put({ sheet, id, key }: CellName, value: number, result: Touched): void {
+    if (this.#calculation.columns[sheet].setNumber(key, id, value)) result.cell(sheet, id, key);
   }
 
   /**

@@ -12,7 +12,7 @@ import { argument, inCasesOf, ruleOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { TagIndex } from './tag-index.ts';
-import type { Touched } from './touched.ts';
+import { Touched } from './touched.ts';
 import { TypedFormulas, type TypedFault } from './typed-formulas.ts';
 
 /**
@@ -200,9 +200,15 @@ export class Workbook {
     return this.#typed.fault(sheet, id, key);
   }
 
+  /** Whether formulas are unknown because the formula engine has not been fetched. */
+  get awaitsEngine(): boolean {
+    return this.#typed.awaitsEngine;
+  }
+
   /**
    * What is wrong with a formula, in the form that documents keep.
-   * @returns a sentence that goes on after the formula; `undefined` when it can stand in the column.
+   * @returns a sentence that goes on after the formula; `undefined` when it can stand in the column, or that cannot be
+   * told before the formula engine has been fetched.
    */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
     return this.#typed.problemOf(sheet, key, formula, words);
@@ -222,6 +228,16 @@ export class Workbook {
     this.#touchBlank(touched);
     this.#retarget(touched);
     this.#typed.note(touched);
+    this.#work(touched);
+    return touched;
+  }
+
+  /**
+   * Works out the formulas that waited for the formula engine, which has come, and all that follows from them.
+   * @returns the cells that are worth something else now.
+   */
+  takeUpFormulas(): Touched {
+    const touched = new Touched();
     this.#work(touched);
     return touched;
   }
@@ -250,9 +266,7 @@ export class Workbook {
     const cases = new CaseTable(document, columns, tags);
     this.#calculation = { document, columns, tags, cases, solutions: new Solutions(document, columns, tags, cases) };
     this.#references = new References(document, columns, tags);
-    this.#typed = new TypedFormulas(
-      this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey
-    );
+    this.#typed = new TypedFormulas(this.#calculation, this, this.#licenseKey);
     this.#typed.note();
     this.#work();
   }

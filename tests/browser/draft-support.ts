@@ -7,9 +7,9 @@ import { setCells, type Content } from '../../src/schedule/index.ts';
 import { parts } from './element-mount.ts';
 
 /** One device row, so that its quantity tells which content is shown. */
-export const one = (qty: number): Content => ({ details: {}, sheets: { devices: [{ ref: 'D1', qty }] } });
+export const one = (qty: number | string): Content => ({ details: {}, sheets: { devices: [{ ref: 'D1', qty }] } });
 
-export const fileOf = (qty: number): string => JSON.stringify({ format: 'elv-load-schedule', version: 2, ...one(qty) });
+export const fileOf = (qty: number | string): string => JSON.stringify({ format: 'elv-load-schedule', version: 2, ...one(qty) });
 
 const addresses = new Map<number, string>();
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { letterOf, setCells } from '../../src/schedule/index.ts';
+import { insertRows, letterOf, setCells } from '../../src/schedule/index.ts';
 import { allOf, someAction, someActionWithoutFormula, someContent } from './random-actions.ts';
 
 describe('after any actions', () => {
@@ -86,4 +86,22 @@ describe('after any actions', () => {
       schedule.dispose();
     }), { numRuns: Number(process.env.RUNS ?? 40) });
   });
+});
+
+test('that a run has no working voltage is found as soon as its conductor is there, though no figure is known before or after', () => {
+  // What stands before the run is dropped at its start already, and its device belongs to another rail.
+  const schedule = new LoadSchedule({
+    details: {}, sheets: {
+      supplies: [{ rail: 'L1', voltage: 0.5, seriesDrop: 1 }, { rail: 'L2' }], types: [{ type: 'T', power: 0.5 }],
+      runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 24 }],
+      devices: [{ ref: 'D1', type: 'T', qty: 3, rail: 'L2', run: 'W1' }],
+    },
+  });
+  const rules = () => schedule.findingsOf('runs', schedule.rows('runs')[0]!.id).map(({ rule }) => rule);
+  expect(rules()).not.toContain('run-no-working-voltage');
+  schedule.act('conductor', insertRows(schedule.document, 'conductors', 0, [{ conductor: 'C', resistance: 350 }]));
+  expect(rules()).toContain('run-no-working-voltage');
+  schedule.undo();
+  expect(rules()).not.toContain('run-no-working-voltage');
+  schedule.dispose();
 });

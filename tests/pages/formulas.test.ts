@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { KNOWN_FUNCTIONS } from '../../src/schedule/formula/known-functions.ts';
+import { COLUMN, scheduleOf } from './support/schedule.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -40,6 +41,7 @@ test('formulas on a built page give what they give from the source: of its engin
   const file = JSON.stringify({ format: 'elv-load-schedule', version: 2, ...content });
   const schedule = await page.locator('elv-load-schedule').evaluateHandle((element, text) =>
     (Object.assign(element, { value: text }) as unknown as { schedule: LoadSchedule }).schedule, file);
+  await schedule.evaluate((each) => each.formulasReady());
   const built = await schedule.evaluate(says);
   const source = new LoadSchedule(content);
   const expected = says(source);
@@ -48,3 +50,63 @@ test('formulas on a built page give what they give from the source: of its engin
   expect(built).toEqual(expected);
   expect(faults).toEqual([]);
 }, 60_000);
+
+/** The chunk of the formula engine. */
+const ENGINE = '**/chunks/formula-engine-*.js';
+const ofEngine = (address: string) => address.includes('/chunks/formula-engine-');
+const fileOf = (qty: number | string) =>
+  JSON.stringify({ format: 'elv-load-schedule', version: 2, details: {}, sheets: { devices: [{ ref: 'D1', qty }] } });
+
+test('the page is painted and works without the formula engine, which is fetched once though no formula asks for it', async () => {
+  const { page, requests, faults } = await site.open('minimal.html');
+  let open = (): void => undefined;
+  const answer = new Promise<void>((resolve) => { open = resolve; });
+  await page.route(ENGINE, async (route) => {
+    await answer;
+    await route.continue();
+  });
+  requests.length = 0;
+  await page.reload();
+  await expect.poll(() => requests.filter(ofEngine).length).toBe(1);
+  const schedule = scheduleOf(page);
+  await schedule.element.evaluate((each, text) => { Object.assign(each, { value: text }); }, fileOf(3));
+  await schedule.shown();
+  await schedule.enter(0, COLUMN.qty, '4');
+  expect(await schedule.device(0)).toMatchObject({ qty: 4 });
+  expect(await page.evaluate(() => performance.getEntriesByName('first-contentful-paint').length)).toBe(1);
+  await schedule.enter(0, COLUMN.qty, '=2*3');
+  expect(await schedule.cell(0, COLUMN.qty).textContent()).not.toMatch(/\d/);
+  open();
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).toBe('6');
+  expect([requests.filter(ofEngine).length, faults]).toEqual([1, []]);
+});
+
+test('a formula waits for an engine that cannot be fetched, and has its figure once that can', async () => {
+  const { page, faults } = await site.open('minimal.html');
+  let refused = 0;
+  await page.route(ENGINE, async (route) => {
+    refused += 1;
+    await route.abort('internetdisconnected');
+  });
+  await page.reload();
+  const schedule = scheduleOf(page);
+  await schedule.element.evaluate((each, text) => { Object.assign(each, { value: text }); }, fileOf(3));
+  await schedule.shown();
+  await schedule.enter(0, COLUMN.qty, '=2*3');
+  const line = 'elv-sheet-view .line [role=alert]';
+  await expect.poll(() => schedule.says(line)).toBe(
+    'This part could not be fetched. Check the connection, then try again.'
+  );
+  await expect.poll(() => schedule.says('elv-schedule-panel')).toContain('the formula in Qty is not calculated yet');
+  expect(await schedule.cell(0, COLUMN.qty).textContent()).not.toMatch(/\d/);
+  expect(await schedule.device(0)).toMatchObject({ qty: '=2*3' });
+  expect(refused).toBeGreaterThan(0);
+  // The connection is there again: whatever a person does next has it fetched.
+  await page.unroute(ENGINE);
+  await schedule.enter(0, COLUMN.area, 'Hall');
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).toBe('6');
+  await expect.poll(() => schedule.says('elv-schedule-panel')).not.toContain('is not calculated yet');
+  // The browser itself and the page say that it could not be had, and nothing else went wrong.
+  expect(faults.length).toBeGreaterThan(0);
+  expect(faults.filter((each) => !each.includes('formula-engine'))).toEqual([]);
+});

@@ -20,6 +20,7 @@ import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
 import { outside, recordedWords } from '../support/pseudo-words.ts';
+import { withoutEngine } from '../support/without-engine.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
@@ -265,8 +266,13 @@ const UNREACHED = new Set([
 describe('in a language that nobody speaks', () => {
   const { words, messages } = recordedWords();
 
-  test('everything is said through the words, and every message of the findings is among it', () => {
-    const said = saidOf([...ofCases(), demoContent()], words);
+  test('everything is said through the words, and every message of the findings is among it', async () => {
+    const page = await withoutEngine();
+    const waiting = new page.LoadSchedule({ details: {}, sheets: { supplies: rated('=2*3') } }, { words });
+    const said = [
+      ...saidOf([...ofCases(), demoContent()], words), ...waiting.findings.map(({ message }) => message),
+    ];
+    waiting.dispose();
     expect(said.length).toBeGreaterThan(400);
     expect(said.filter((text) => /\p{L}/u.test(withoutData(outside(text).left)))).toEqual([]);
     expect(messagesSaidIn('src/findings/').filter((message) => !messages.has(message) && !UNREACHED.has(message)))

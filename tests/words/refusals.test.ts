@@ -64,7 +64,7 @@ describe('in a language that nobody speaks', () => {
       outOfRange(column as InputColumn, value as number, words) ?? 'accepted'));
     expect(withLettersOutside(said)).toEqual([]);
     expect(messagesSaidIn(
-      'src/schedule/formula/', 'src/engine/formula-functions.ts', 'src/engine/workbook.ts'
+      'src/schedule/formula/', 'src/engine/formula-fault.ts', 'src/engine/workbook.ts'
     ).filter((message) => !messages.has(message))).toEqual([]);
   });
 

@@ -24,6 +24,9 @@ const FAULTS: Readonly<Record<string, string>> = {
   ERROR: message(
     '{name}: the formula in {column} cannot be read. Arguments are separated by ; and decimals by a point: correct it.'
   ),
+  AWAITED: message(
+    '{name}: the formula in {column} is not calculated yet, because a part of the software has not been fetched. If this stays, check the connection and enter the formula again; if that does not help, save the schedule and load the page again.'
+  ),
   NA: message(
     '{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.'
   ),

@@ -46,7 +46,11 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
     };
   }
   const schedule = new LoadSchedule(read.content, { words: written });
-  const edits = editsOf(workbook, schedule, read.version, words);
+  const edits = await schedule.formulasReady() ? editsOf(workbook, schedule, read.version, words) : [
+    words.say(
+      'The formulas could not be calculated, because a part of the software could not be fetched, so that the worksheets were not compared with the schedule.'
+    ),
+  ];
   schedule.dispose();
   return { ok: true, text, edits };
 }

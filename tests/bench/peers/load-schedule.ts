@@ -1,3 +1,4 @@
+import '../../../src/engine/engine-at-once.define.ts';
 import { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
   insertRows, moveRows, pasteCells, removeRows, setCells, type Change,
