@@ -103,6 +103,41 @@ describe('the matrix of factors', () => {
     await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('80 %');
   });
 
+  test('undo and redo are heard in a field once what was typed is taken; before that a field takes its own back', async () => {
+    const element = await mountMatrix();
+    const before = element.value;
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.25{Enter}0.9{Enter}');
+    await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('90 %');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('50 %');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => element.value).toBe(before);
+    expect(part(element, 'elv-case-area')!.hidden).toBe(false);
+    await userEvent.keyboard('{Control>}y{/Control}');
+    await expect.poll(() => field(element, 'blinds', 'evening').value).toBe('25 %');
+    // What is in a field is typed over, also after it changed by itself.
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.7');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    expect(element.schedule.undoLabel).toBe('Factor of blinds in “evening”');
+    // The button goes with its case, and the focus is in a field in which nothing was typed.
+    await press(element, '[data-do=remove]');
+    expect(element.schedule.rows('cases')).toHaveLength(1);
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => element.schedule.rows('cases')).toHaveLength(2);
+  });
+
+  test('what is being typed is saved with Ctrl+S', async () => {
+    const element = await mountMatrix();
+    const saved = new Promise<string>((resolve) => {
+      element.addEventListener('elv-save', ({ value }) => { resolve(value); });
+    });
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.15{Control>}s{/Control}');
+    expect(await saved).toContain('"factor":0.15');
+  });
+
   test('a block is pasted as one action; one that does not fit, or holds something else, changes nothing', async () => {
     const element = await mountMatrix();
     const before = element.value;
