@@ -1,5 +1,5 @@
 export {
-  caseLoadings, LOADED_SHEETS, LOADING_OF, loadingOf, type CaseLoading, type LoadedSheet, type RowLoading,
+  caseLoadings, LOADED_SHEETS, LOADING_OF, loadingOf, worseFirst, type CaseLoading, type LoadedSheet, type RowLoading,
 } from './cases/case-loadings.ts';
 export { contributionsTo, type Contributions, type GroupPart, type LoadPart } from './cases/contributions.ts';
 export {

@@ -48,7 +48,7 @@ test('the power of a case and the worst case of a supply are in sight, what mark
   const dark = [{ case: 'mains off', standby: true }];
   expect(told(schedule(dark, [{ case: 'mains off', group: 'lamps', factor: 0.1 }]))).toEqual(['standbyDemand']);
   // The highest is what rows take by their own diversity, 2 A each; together it is 1.5 A.
-  const together = [{ case: 'power return', together: true }, { case: 'day' }];
+  const together: Cells[] = [{ case: 'power return', together: true }, { case: 'day' }];
   const some = [{ case: 'power return', group: 'blinds', factor: 0.25 }, { case: 'power return', group: 'lamps', factor: 1 }];
   expect(told(schedule(together, some))).toEqual(['togetherDemand']);
 });
