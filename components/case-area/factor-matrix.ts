@@ -246,7 +246,7 @@ export class FactorMatrix extends LitElement {
       const others = loading === null ? unknown - 1 : unknown;
       return html`<td><button type="button" data-worst=${place} title=${words.say('What matters for {tag} in “{case}”', { tag: rowName(schedule, row), case: caseText(schedule, place, words) })}
         @click=${() => { this.look({ sheet: row.sheet, id: row.id, place }); }}><span class="figure ${state}">${markShape(state)}${rowLoadingText(row, { loading }, words)} <span class="unseen">${words.say(STATE_WORDS[state])}</span></span>
-        <span class="quiet">${rowName(schedule, row)}</span>${others <= 0 ? nothing : html`<span class="quiet">${words.say('{n} not known', { n: others })}</span>`}</button></td>`;
+        <span class="quiet">${rowName(schedule, row)}</span>${others <= 0 ? nothing : html`<span class="quiet">${words.say('{n, plural, one {# not known} other {# not known}}', { n: others })}</span>`}</button></td>`;
     };
     return html`<tfoot><tr><th scope="row" class="first">${words.say('Worst loading')}</th>${cell(-1)}${columns.map(({ place }) => cell(place))}</tr></tfoot>`;
   }
@@ -317,7 +317,10 @@ export class FactorMatrix extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('[data-do=takeProfile]')?.focus();
   };
 
-  /** A block that is pasted in a cell fills cells from there on; one that is pasted elsewhere is meant as a profile. */
+  /**
+   * A block that is pasted in a cell fills cells from there on, or where its headings say; one that is pasted elsewhere
+   * is meant as a profile.
+   */
   readonly #onPaste = (event: ClipboardEvent): void => {
     const text = (event.clipboardData?.getData('text/plain') ?? '').replace(/\r?\n$/, '');
     const [from] = event.composedPath() as [Element];
@@ -335,6 +338,11 @@ export class FactorMatrix extends LitElement {
   #takeBlock(group: string, name: string, block: readonly (readonly string[])[]): void {
     const { schedule, words } = this;
     const [groups, columns] = [groupsOf(schedule).map((each) => each.name), this.#columns()];
+    const named = namedBlock(block, groups, columns);
+    if (named !== undefined) {
+      this.#takeCells(named.cells, named.groups, named.columns);
+      return;
+    }
     const [line, column] = [groups.indexOf(group), columns.findIndex((each) => each.name === name)];
     const [height, width] = [block.length, Math.max(...block.map((cells) => cells.length))];
     if (line + height > groups.length || column + width > columns.length) {
@@ -343,9 +351,17 @@ export class FactorMatrix extends LitElement {
       })];
       return;
     }
+    this.#takeCells(block, groups.slice(line), columns.slice(column));
+  }
+
+  /** Gives factors as a block has them, its lines to these groups and its columns to these cases. */
+  #takeCells(
+    block: readonly (readonly string[])[], groups: readonly string[], columns: readonly CaseColumn[],
+  ): void {
+    const { schedule, words } = this;
     const [edits, problems]: [FactorEdit[], string[]] = [[], []];
     block.forEach((cells, down) => cells.forEach((text, right) => {
-      const [into, at] = [groups[line + down]!, columns[column + right]!];
+      const [into, at] = [groups[down]!, columns[right]!];
       const read = readCell({ schedule, sheet: 'factors', words }, -1, FACTOR, text);
       const where = words.say('{group} in “{case}”', { group: into, case: caseText(schedule, at.place, words) });
       if (!read.ok) problems.push(words.say('{where}: {problem}', { where, problem: read.problem }));
@@ -417,6 +433,18 @@ export class FactorMatrix extends LitElement {
     const row = this.schedule.rows('factors').find(({ cells }) => cells.case === name && cells.group === group);
     return { sheet: 'factors', id: row?.id ?? -1, key: 'factor' };
   }
+}
+
+/** A block with names of cases above it and of groups before it, as a whole matrix has them. */
+function namedBlock(
+  block: readonly (readonly string[])[], groups: readonly string[], columns: readonly CaseColumn[],
+): { readonly cells: string[][]; readonly groups: string[]; readonly columns: CaseColumn[] } | undefined {
+  const [[, ...above] = [], ...lines] = block;
+  const found = above.map((text) => columns.find(({ name, isNamed }) => isNamed && name === text.trim()));
+  const before = lines.map(([text = '']) => text.trim());
+  const isNamed = found.length > 0 && lines.length > 0 && found.every((each) => each !== undefined)
+    && before.every((each) => groups.includes(each)) && lines.every((line) => line.length <= above.length + 1);
+  return isNamed ? { cells: lines.map((line) => line.slice(1)), groups: before, columns: found } : undefined;
 }
 
 /** What tells a factor from others. */

@@ -225,6 +225,19 @@ describe('the matrix of factors', () => {
     expect(element.value).toBe(before);
   });
 
+  test('a whole matrix is pasted by its headings, in whatever order; a name that is not there is refused', async () => {
+    const element = await mountMatrix();
+    const before = element.value;
+    pasteInto(field(element, 'lamps', 'wind alarm'), '\twind alarm\tevening\nlamps\t0,9\t20 %\nblinds\t\t0.1\n');
+    await expect.poll(() => ['evening', 'wind alarm'].map((name) => ['blinds', 'lamps'].map((group) => field(element, group, name).value)))
+      .toEqual([['10 %', '20 %'], ['', '90 %']]);
+    element.schedule.undo();
+    expect(element.value).toBe(before);
+    pasteInto(field(element, 'blinds', 'evening'), '\tstorm\nlamps\t0.9');
+    await expect.poll(() => textOf(element, 'elv-factor-matrix .problems')).toContain('“storm” is not a number');
+    expect(element.value).toBe(before);
+  });
+
   test('from no cases and no groups to a matrix that works', async () => {
     const { details, sheets: { cases: _cases, factors: _factors, types, ...sheets } } = panel();
     const content = { details, sheets: { ...sheets, types: types!.map(({ group: _group, ...type }) => type) } };
@@ -263,6 +276,13 @@ describe('the matrix of factors', () => {
     const table = 'elv-profile-form textarea';
     await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 1.5)}`);
     await expect.poll(() => textOf(element, 'elv-profile-form .problems')).toContain('Row 1, column 9 (07–08)');
+    await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 0.75)}`);
+    await expect.poll(() => textOf(element, 'elv-profile-form [role=status]')).toBe('');
+    await userEvent.selectOptions(part(element, '[data-option=unit]')!, 'W');
+    await userEvent.fill(part(element, table)!, `lamps\t${hours(() => 5)}\nLAMPS\t${hours(() => 5)}`);
+    await expect.poll(() => textOf(element, 'elv-profile-form [role=status]')).toMatch(
+      /^Each power counts as a share of the greatest in its row, .*No load belongs to these groups, .*: “LAMPS”\. /);
+    await userEvent.selectOptions(part(element, '[data-option=unit]')!, 'share');
     await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 0.75)}`);
     await press(element, '[data-do=profile]');
     expect(element.schedule.rows('cases')).toHaveLength(26);
