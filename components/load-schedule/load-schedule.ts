@@ -205,7 +205,7 @@ export class LoadScheduleElement extends ScheduleElement {
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
             ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
-            ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
+            ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name, about: this.#aboutWork(name) }))}<slot name="tools"></slot>
             ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
             <button type="button" id="unfold" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
               @click=${() => { this.unfolded = !this.unfolded; }}>${icon('menu')}<span class="unseen">${words.say('Title block and every command')}</span></button>
@@ -275,6 +275,12 @@ export class LoadScheduleElement extends ScheduleElement {
       ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
   }
 
+  /** What its button says of a work area beside what it is for: how many variants are kept. */
+  #aboutWork(name: WorkCommand): string | undefined {
+    const n = name === 'variants' ? this.schedule.document.variants.length : 0;
+    return n === 0 ? undefined : this.spoken.words.say('{n, plural, one {# is kept} other {# are kept}}', { n });
+  }
+
   /** What is tried out; its part of the software is there before anything is. */
   #trialBar(): TemplateResult | typeof nothing {
     const { trial } = this;
@@ -284,7 +290,13 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   readonly #onTry = ({ trial }: TryEvent): void => {
+    const left = this.trial?.name;
     this.tryOut(trial);
+    if (trial === undefined && this.schedule.document.variants.some(({ name }) => name === left)) {
+      const text = this.spoken.words.say(
+        'The schedule is shown again. “{name}” is kept under “Variants”, and nothing of it counts.', { name: left! });
+      this.say({ text, tone: 'info' });
+    }
     this.#work.close();
     void this.updateComplete.then(() => { this.#view.focusRows(); });
   };

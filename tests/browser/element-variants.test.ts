@@ -93,6 +93,8 @@ test('what hands the schedule out waits, and says so; leaving shows the schedule
   await userEvent.click(part(element, bar('[data-do=leave]'))!);
   await expect.poll(() => part(element, 'elv-trial-bar')).toBeNull();
   expect(names(element)).toEqual(['Variant 1']);
+  await expect.poll(() => said(element)).toContain('“Variant 1” is kept under “Variants”, and nothing of it counts.');
+  expect(part(element, '[data-command=variants]')!.title).toBe('Variants: 1 is kept (Shift+F6)');
   await expect.poll(() => textOf(element, 'elv-schedule-grid tbody')).toContain('1.00');
   await openWork(element, 'loadTable');
 });
