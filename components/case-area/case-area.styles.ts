@@ -12,7 +12,8 @@ export const caseStyles = css`
   th { padding: 4px 8px; border-block-end: 1px solid var(--elv-line-strong); color: var(--elv-ink-default); font-weight: 600; text-align: start; vertical-align: bottom; }
   td, tbody th { padding: 2px 8px; border-block-end: 1px solid var(--elv-line); text-align: start; vertical-align: middle; }
   tbody th, tfoot th { color: var(--elv-ink); font-weight: 400; }
-  .first { position: sticky; inset-inline-start: 0; z-index: 1; min-inline-size: 7em; max-inline-size: 16em; padding-inline-start: 0; background: var(--elv-surface-raised); overflow-wrap: anywhere; }
+  .first { position: sticky; inset-inline-start: 0; z-index: 1; padding-inline-start: 0; background: var(--elv-surface-raised); }
+  .name { display: block; inline-size: max-content; min-inline-size: 6em; max-inline-size: 16em; overflow-wrap: break-word; }
   .number { text-align: end; white-space: nowrap; }
   .nowrap { white-space: nowrap; }
   .problems { color: var(--elv-over); }
@@ -34,7 +35,7 @@ export const caseStyles = css`
   input[type='checkbox'] { inline-size: 1.1em; block-size: 1.1em; accent-color: var(--elv-accent); }
   [aria-invalid='true'] { border-color: var(--elv-over) !important; }
   @container (inline-size < 560px) {
-    .first { min-inline-size: 5.5em; max-inline-size: 8em; }
+    .name { max-inline-size: 9em; }
     td, th { padding-inline: 4px; }
   }
 `;

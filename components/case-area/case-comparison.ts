@@ -14,7 +14,7 @@ import {
 import { workAreaStyles } from '../work-area/index.ts';
 import { caseStyles } from './case-area.styles.ts';
 import type { CasePlace } from './case-place.ts';
-import { caseText, groupText, loadingText, quantityText, shareText } from './case-texts.ts';
+import { caseText, groupText, loadingText, quantityText, rowLoadingText, shareText } from './case-texts.ts';
 
 /** Rows listed at first, and with each press for more. */
 const LISTED = 60;
@@ -25,12 +25,12 @@ const clamp = (at: number, count: number) => Math.min(Math.max(at, 0), count - 1
 export class CaseComparison extends LitElement {
   static override styles = [controls, workAreaStyles, loadingBarStyles, statusMarkStyles, caseStyles, css`
     .loadings td { padding: 1px 2px; }
-    .loadings thead th { max-inline-size: 12em; overflow-wrap: anywhere; }
+    .loadings thead th { max-inline-size: 12em; overflow-wrap: break-word; }
     .loadings thead th:not(.first) { padding-inline: 8px; }
     .loadings thead th { position: sticky; inset-block-start: 0; z-index: 2; background: var(--elv-surface-raised); }
     .loadings thead th.first { z-index: 3; }
     .tall { max-block-size: max(15rem, 100cqb - 22rem); overflow: auto; }
-    .cell { display: grid; gap: 2px; inline-size: 10.4em; min-block-size: 42px; padding: 3px 6px; text-align: start; white-space: nowrap; }
+    .cell { display: grid; gap: 2px; inline-size: 100%; min-inline-size: 10.4em; min-block-size: 42px; padding: 3px 6px; text-align: start; white-space: nowrap; }
     .cell .figure { display: flex; gap: 0.4em; align-items: center; }
     .cell .figure b { font-weight: 400; color: var(--elv-ink); }
     .cell.worst { box-shadow: inset 0 0 0 1px var(--elv-line-strong); }
@@ -44,6 +44,11 @@ export class CaseComparison extends LitElement {
     .why table { inline-size: auto; }
     .why td { padding: 1px 16px 1px 0; border: 0; overflow-wrap: anywhere; }
     .why .parts { max-block-size: 9em; overflow: auto; }
+    @container (inline-size < 560px) {
+      .cell { min-inline-size: 7.5em; }
+      .cell .figure { flex-wrap: wrap; row-gap: 0; }
+      .cell .word { flex-basis: 100%; }
+    }
   `];
   static override properties: PropertyDeclarations = {
     schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false },
@@ -90,8 +95,8 @@ export class CaseComparison extends LitElement {
     const hasOwn = shown.some(({ own }) => own !== undefined);
     const places = [...schedule.cases.cases.map((_, place) => place), ...hasOwn ? [-1] : []];
     return html`<div class="scroll tall"><table class="loadings" role="grid"><caption class="unseen">${words.say('Loading in each case, the worst first')}</caption>
-      <thead><tr><th scope="col" class="first">${words.say('Worst first')}</th>${places.map((place) => html`<th scope="col">${caseText(schedule, place, words)}</th>`)}</tr></thead>
-      <tbody @keydown=${this.#onKey}>${shown.map((row, line) => html`<tr data-row=${rowName(schedule, row)}><th scope="row" class="first">${this.#head(row)}</th>
+      <thead><tr><th scope="col" class="first"><span class="name">${words.say('Worst first')}</span></th>${places.map((place) => html`<th scope="col">${caseText(schedule, place, words)}</th>`)}</tr></thead>
+      <tbody @keydown=${this.#onKey}>${shown.map((row, line) => html`<tr data-row=${rowName(schedule, row)}><th scope="row" class="first"><div class="name">${this.#head(row)}</div></th>
         ${places.map((place, at) => html`<td>${this.#cell(row, place, line === 0 && at === 0)}</td>`)}</tr>`)}</tbody></table></div>
       ${rows.length <= this.listed ? nothing : html`<button type="button" class="link" @click=${() => { this.listed += LISTED; }}>${words.say('Show {n} more of {all}', {
         n: Math.min(LISTED, rows.length - this.listed), all: rows.length,
@@ -112,7 +117,7 @@ export class CaseComparison extends LitElement {
     if (loading === undefined) return html`<span class="quiet" title=${words.say('Every case has a factor for all that is on it: its own diversity does not count.')}>–</span>`;
     const isWorst = loading === row.worst && loading.loading !== null;
     const isOpen = this.at?.sheet === row.sheet && this.at.id === row.id && this.at.place === place;
-    const text = this.#figure(row, loading);
+    const text = rowLoadingText(row, loading, words);
     const name = words.say('{tag}, {case}: {loading} {state}', {
       tag: rowName(schedule, row), case: caseText(schedule, place, words), loading: text,
       state: words.say(STATE_WORDS[loading.state]),
@@ -123,10 +128,6 @@ export class CaseComparison extends LitElement {
       aria-label=${isWorst ? words.say('{name}, worst', { name }) : name} @focus=${open} @click=${open}>
       <span class="figure">${markShape(loading.state)}<b>${text}</b> ${loading.state === 'ok' ? nothing : html`<span class="word">${words.say(STATE_WORDS[loading.state])}</span>`}</span>
       ${loadingBar(loading.loading, row.target, loading.state)}</button>`;
-  }
-
-  #figure({ isPartial }: RowLoading, { loading }: CaseLoading): string {
-    return `${isPartial && loading !== null ? '≥\u202f' : ''}${loadingText(loading, this.words)}`;
   }
 
   #explanation(rows: readonly RowLoading[]): TemplateResult {

@@ -1,3 +1,4 @@
+import type { CaseLoading, RowLoading } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fixed, percent, type Quantity, type SafeSide, type Words } from '../../src/words/index.ts';
 
@@ -23,6 +24,13 @@ export function quantityText({ value, decimals, unit }: Quantity, words: Words):
 export function loadingText(loading: number | null, words: Words): string {
   // Without the noise of the last digits: 45.5 % is 46 %, not 45 % of 45.499999999999996 %.
   return loading === null ? words.say('unknown') : quantityText(percent(Number(loading.toPrecision(12)), 1), words);
+}
+
+/** The loading of a row in a case: at least so much where not all of it is known. */
+export function rowLoadingText(
+  { isPartial }: Pick<RowLoading, 'isPartial'>, { loading }: Pick<CaseLoading, 'loading'>, words: Words,
+): string {
+  return `${isPartial && loading !== null ? `≥${NARROW_NO_BREAK_SPACE}` : ''}${loadingText(loading, words)}`;
 }
 
 /** A share in percent with one decimal at the most, a limit rounded to its safe side. */

@@ -1,12 +1,15 @@
-import { css, html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { editedText, readCell } from '../../src/editing/index.ts';
-import { caseLoadings, isInSight, type PanelChoice, type RowLoading } from '../../src/engine/index.ts';
+import { exceeds } from '../../src/electrical/index.ts';
+import {
+  caseLoadings, HOURS_OF_DAY, isInSight, worseFirst, type PanelChoice,
+} from '../../src/engine/index.ts';
 import { STATE_WORDS } from '../../src/findings/state-words.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  columnOf, insertRows, isBlank, parseCell, removeCase, setCells, setFactors, tagOf, titleWithUnit, type FactorEdit,
-  type InputColumn, type Row,
+  columnOf, insertRows, isBlank, isFormula, parseCell, removeCase, setCells, setFactors, tagOf, titleWithUnit,
+  type CellValue, type FactorEdit, type InputColumn, type Row,
 } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { GoToEvent } from '../events/index.ts';
@@ -16,7 +19,7 @@ import { workAreaStyles } from '../work-area/index.ts';
 import { caseStyles } from './case-area.styles.ts';
 import { groupsOf, typesWithoutGroup, type CaseGroup } from './case-groups.ts';
 import type { CasePlace } from './case-place.ts';
-import { caseText, loadingText, shareText } from './case-texts.ts';
+import { caseText, rowLoadingText, shareText } from './case-texts.ts';
 import type { ProfileForm } from './profile-form.ts';
 
 const FACTOR = columnOf('factors', 'factor') as InputColumn;
@@ -34,12 +37,20 @@ interface CaseColumn {
   readonly isNamed: boolean;
 }
 
+/** The cell that a field of the matrix is for. */
+interface FieldPlace {
+  readonly sheet: 'cases' | 'factors';
+  readonly id: number;
+  readonly key: 'hours' | 'factor';
+}
+
 /** The share of each group that is on in each case, as a matrix in which a person types. */
 export class FactorMatrix extends LitElement {
   static override styles = [controls, workAreaStyles, statusMarkStyles, caseStyles, css`
     .new { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; }
     .new input { inline-size: 14em; }
-    .matrix thead th:not(.first) { min-inline-size: 7.4em; max-inline-size: 10em; overflow-wrap: anywhere; }
+    .matrix thead th:not(.first) { min-inline-size: 7.4em; max-inline-size: 14em; overflow-wrap: break-word; }
+    .matrix thead .link { display: block; min-inline-size: 0; overflow-wrap: break-word; }
     .matrix thead .head { display: flex; align-items: start; justify-content: space-between; gap: 2px; }
     .matrix input:not([type='checkbox']) { inline-size: 6.2em; min-block-size: 30px; text-align: end; }
     .matrix input::placeholder { color: var(--elv-ink-default); opacity: 1; font-style: italic; }
@@ -51,6 +62,7 @@ export class FactorMatrix extends LitElement {
     tfoot .figure { display: flex; gap: 0.35em; align-items: center; font-weight: 600; }
     tfoot .quiet { font-size: var(--elv-size-small); max-inline-size: 8em; overflow: hidden; text-overflow: ellipsis; }
     .of { display: block; font-size: var(--elv-size-label); }
+    .unsure { color: var(--elv-incomplete); }
     .small { padding: 0; justify-content: center; flex: none; }
   `];
   static override properties: PropertyDeclarations = {
@@ -68,7 +80,7 @@ export class FactorMatrix extends LitElement {
   declare look: (place: CasePlace) => void;
   /** What could not be taken, by cell, and why. */
   declare protected wrong: ReadonlyMap<string, { readonly text: string; readonly problem: string }>;
-  /** Why a block was not taken. */
+  /** Why a block or a new case was not taken. */
   declare protected problems: readonly string[];
   /** The table of a profile, while one is asked for. */
   declare protected profile: string | undefined;
@@ -80,17 +92,28 @@ export class FactorMatrix extends LitElement {
     this.problems = [];
   }
 
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('schedule')) [this.wrong, this.problems] = [new Map(), []];
+  }
+
+  /** What is in a field is typed over, also after it changed while the focus was in it. */
+  protected override updated(): void {
+    const { activeElement: field } = this.renderRoot as ShadowRoot;
+    if (field instanceof HTMLInputElement && this.#isUntouched(field)) field.select();
+  }
+
   override render(): TemplateResult {
     const { words, schedule, readonly } = this;
     const groups = groupsOf(schedule);
     const columns = this.#columns();
+    const problems = [...this.problems, ...this.#refused(groups, columns)];
     return html`<div @paste=${this.#onPaste}>
       ${readonly ? nothing : html`<div class="options"><form class="new" @submit=${this.#add}>
           <input name="case" autocomplete="off" aria-label=${words.say('Name of a case')} placeholder=${words.say('evening, wind alarm …')}>
           <button type="submit" class="bordered" data-do="add">${words.say('Add case')}</button></form>
         <button type="button" class="bordered" data-do="takeProfile" aria-expanded=${this.profile !== undefined} @click=${() => { void this.#openProfile(this.profile === undefined ? '' : undefined); }}>${words.say('Take a profile')}</button></div>`}
       ${this.profile === undefined || readonly ? nothing : html`<elv-profile-form .schedule=${schedule} .words=${words} .text=${this.profile} .done=${this.#closeProfile}></elv-profile-form>`}
-      <div role="alert">${this.problems.length === 0 ? nothing : html`<ul class="problems">${this.problems.map((text) => html`<li class="spoken">${text}</li>`)}</ul>`}</div>
+      <div role="alert">${problems.length === 0 ? nothing : html`<ul class="problems">${problems.map((text) => html`<li class="spoken">${text}</li>`)}</ul>`}</div>
       ${columns.length === 0 ? html`<p class="spoken">${words.say('There are no cases yet. A case is a situation of the building, such as evening, cleaning, wind alarm or power return: give it a name, then say which share of each group is on in it.')}</p>` : nothing}
       ${groups.length === 0 ? html`<p class="spoken">${typesWithoutGroup(schedule).length === 0
         ? words.say('No load belongs to a group yet. Groups are given on the sheets Types, Devices and Outputs.')
@@ -111,9 +134,13 @@ export class FactorMatrix extends LitElement {
     const { words, schedule, readonly } = this;
     const factors = new Map<string, Row>();
     for (const row of schedule.rows('factors')) {
-      const key = JSON.stringify([row.cells.case, row.cells.group]);
+      const key = pairOf(row.cells.case, row.cells.group);
       if (!factors.has(key)) factors.set(key, row);
     }
+    const twice = new Set(schedule.findings.filter(({ rule }) => rule === 'factor-twice').map(({ id }) => {
+      const { cells } = schedule.document.row('factors', id)!;
+      return pairOf(cells.case, cells.group);
+    }));
     const mark = (key: 'together' | 'standby') => {
       const { title, help } = columnOf('cases', key);
       return html`<tr class="marks"><th scope="row" class="first" title=${words.text(help)}>${words.text(title)}</th><td></td>${columns.map(({ row, place }) => html`<td><label>
@@ -121,11 +148,11 @@ export class FactorMatrix extends LitElement {
           .checked=${live(row.cells[key] === true)} @change=${() => { this.#set(row.id, key, row.cells[key] !== true); }}></label></td>`)}</tr>`;
     };
     return html`<div class="scroll"><table class="matrix"><caption class="unseen">${words.say('Share of each group that is on in each case')}</caption>
-      <thead><tr><th scope="col" class="first">${words.say('Load group')}</th><th scope="col">${words.say('own diversity')}</th>${columns.map((column) => this.#heading(column))}</tr></thead>
-      <tbody @keydown=${this.#onKey}>${groups.map((group) => html`<tr data-group=${group.name}><th scope="row" class="first">${group.name}
+      <thead><tr><th scope="col" class="first"><span class="name">${words.say('Load group')}</span></th><th scope="col">${words.say('own diversity')}</th>${columns.map((column) => this.#heading(column))}</tr></thead>
+      <tbody @keydown=${this.#onKey}>${groups.map((group) => html`<tr data-group=${group.name}><th scope="row" class="first"><span class="name">${group.name}</span>
           <span class="of quiet">${words.say('{n, plural, =0 {no rows} one {# row} other {# rows}}', { n: group.rows })}</span></th>
-        <td class="quiet nowrap">${ownText(group, words)}</td>${columns.map((column) => html`<td>${this.#field(group, column, factors.get(JSON.stringify([column.name, group.name])))}</td>`)}</tr>`)}
-        ${columns.length === 0 ? nothing : html`${mark('together')}${mark('standby')}<tr class="marks"><th scope="row" class="first" title=${words.text(HOURS.help)}>${titleWithUnit(HOURS, words)}</th><td></td>
+        <td class="quiet nowrap">${ownText(group, words)}</td>${columns.map((column) => html`<td>${this.#field(group, column, factors.get(pairOf(column.name, group.name)), twice)}</td>`)}</tr>`)}
+        ${columns.length === 0 ? nothing : html`${mark('together')}${mark('standby')}<tr class="marks"><th scope="row" class="first" title=${words.text(HOURS.help)}>${titleWithUnit(HOURS, words)}</th><td>${this.#allHours(columns)}</td>
           ${columns.map((column) => html`<td>${this.#hours(column)}</td>`)}</tr>`}</tbody>
       ${columns.length === 0 ? nothing : this.#worst(columns)}</table></div>`;
   }
@@ -138,24 +165,61 @@ export class FactorMatrix extends LitElement {
       ${this.readonly ? nothing : html`<button type="button" class="small" data-do="remove" title=${title} @click=${() => { this.#remove(title, row.id); }}>${icon('close')}<span class="unseen">${title}</span></button>`}</div></th>`;
   }
 
-  #field(group: CaseGroup, column: CaseColumn, factor: Row | undefined): TemplateResult {
+  #field(group: CaseGroup, column: CaseColumn, found: Row | undefined, twice: ReadonlySet<string>): TemplateResult {
     const { words, schedule } = this;
-    const key = JSON.stringify([column.name, group.name]);
-    const wrong = this.wrong.get(key);
+    const key = pairOf(column.name, group.name);
+    // Factors are those of the first case of a name.
+    const factor = column.isNamed ? found : undefined;
+    const wrong = column.isNamed ? this.wrong.get(key) : undefined;
     const name = words.say('{group} in “{case}”', { group: group.name, case: caseText(schedule, column.place, words) });
     const text = factor === undefined ? '' : editedText({ schedule, sheet: 'factors', words }, factor.id, FACTOR);
-    const isOfDemand = factor?.cells.of === 'demand';
-    return html`<input inputmode="decimal" autocomplete="off" data-group=${group.name} data-case=${column.name} aria-label=${name} placeholder=${words.say('own')}
+    return html`<input inputmode="decimal" autocomplete="off" data-group=${group.name} data-case=${column.name} aria-label=${name} placeholder=${factor === undefined ? words.say('own') : ''}
       ?readonly=${this.readonly} ?disabled=${!column.isNamed} title=${column.isNamed ? wrong?.problem ?? '' : words.say('Give the case a name of its own first.')}
       aria-invalid=${wrong === undefined ? nothing : 'true'} .value=${live(wrong?.text ?? text)} @focus=${select}
       @change=${({ currentTarget }: Event) => { this.#take(key, column, group.name, factor, (currentTarget as HTMLInputElement).value); }}>
-      ${isOfDemand ? html`<span class="of quiet">${words.say('of demand')}</span>` : nothing}
+      ${factor === undefined ? nothing : this.#about(factor, column.isNamed && twice.has(key))}
       ${wrong === undefined ? nothing : html`<span class="unseen" role="alert">${wrong.problem}</span>`}`;
+  }
+
+  /** What its field does not say of a factor. */
+  #about({ id, cells }: Row, isTwice: boolean): readonly TemplateResult[] {
+    const { words, schedule } = this;
+    const share = schedule.value('factors', id, 'factor');
+    const isKnown = typeof share === 'number' && !isTwice;
+    return [
+      ...cells.of === 'demand' ? [html`<span class="of quiet">${words.say('of demand')}</span>`] : [],
+      ...isFormula(cells.factor) && isKnown ? [html`<span class="of quiet">= ${shareText(share, words)}</span>`] : [],
+      ...isTwice ? [html`<span class="of unsure">${words.say('given twice')}</span>`] : isKnown ? []
+        : [html`<span class="of unsure">${words.say('unknown')}</span>`],
+    ];
+  }
+
+  /** What of what was refused still has its field, with its place. */
+  #refused(groups: readonly CaseGroup[], columns: readonly CaseColumn[]): string[] {
+    const { words, schedule } = this;
+    const say = (key: string, group: string, place: number) => {
+      const wrong = this.wrong.get(key);
+      const where = words.say('{group} in “{case}”', { group, case: caseText(schedule, place, words) });
+      return wrong === undefined ? [] : [words.say('{where}: {problem}', { where, problem: wrong.problem })];
+    };
+    return columns.flatMap(({ row, place, name, isNamed }) => [
+      ...isNamed ? groups.flatMap((group) => say(pairOf(name, group.name), group.name, place)) : [],
+      ...say(hoursOf(row.id), words.text(HOURS.title), place),
+    ]);
+  }
+
+  /** The hours of all cases, where they are known. */
+  #allHours(columns: readonly CaseColumn[]): TemplateResult | typeof nothing {
+    const { words, schedule } = this;
+    const hours = columns.map(({ row }) => schedule.value('cases', row.id, 'hours')).filter((each) => typeof each === 'number');
+    if (hours.length === 0) return nothing;
+    const all = hours.reduce((sum, each) => sum + each, 0);
+    return html`<span class=${exceeds(all, HOURS_OF_DAY) ? 'unsure nowrap' : 'quiet nowrap'} data-hours="all">${words.say('{hours} in all', { hours: { value: all, decimals: 1, unit: 'h' } })}</span>`;
   }
 
   #hours({ row, place }: CaseColumn): TemplateResult {
     const { words, schedule } = this;
-    const key = `hours ${row.id}`;
+    const key = hoursOf(row.id);
     const wrong = this.wrong.get(key);
     return html`<input inputmode="decimal" autocomplete="off" data-hours=${place} aria-label=${words.say('{title}: {case}', { title: titleWithUnit(HOURS, words), case: caseText(schedule, place, words) })}
       ?readonly=${this.readonly} title=${wrong?.problem ?? ''} aria-invalid=${wrong === undefined ? nothing : 'true'} @focus=${select}
@@ -169,16 +233,20 @@ export class FactorMatrix extends LitElement {
     const rows = caseLoadings(schedule.document, schedule.figures)
       .filter(({ sheet, id }) => isInSight(schedule, sheet, id, this.only));
     const cell = (place: number) => {
-      const found = rows.reduce<{ row: RowLoading; loading: number } | undefined>((most, row) => {
-        const loading = (place < 0 ? row.own : row.cases[place])?.loading ?? null;
-        return loading === null || (most !== undefined && most.loading >= loading) ? most : { row, loading };
-      }, undefined);
-      if (found === undefined) return html`<td></td>`;
-      const { row, loading } = found;
-      const { state } = place < 0 ? row.own! : row.cases[place]!;
+      const all = rows.flatMap((row) => {
+        const found = place < 0 ? row.own : row.cases[place];
+        return found === undefined ? [] : [{ row, found }];
+      });
+      const [worst] = all.toSorted((one, other) => worseFirst(one.found, other.found));
+      if (worst === undefined) return html`<td></td>`;
+      const { row, found: { loading, state: own } } = worst;
+      const unknown = all.filter(({ found }) => found.loading === null && found.state !== 'over').length;
+      // What is not known may be worse than what is.
+      const state = own === 'ok' && unknown > 0 ? 'incomplete' : own;
+      const others = loading === null ? unknown - 1 : unknown;
       return html`<td><button type="button" data-worst=${place} title=${words.say('What matters for {tag} in “{case}”', { tag: rowName(schedule, row), case: caseText(schedule, place, words) })}
-        @click=${() => { this.look({ sheet: row.sheet, id: row.id, place }); }}><span class="figure ${state}">${markShape(state)}${row.isPartial ? '≥\u202f' : ''}${loadingText(loading, words)} <span class="unseen">${words.say(STATE_WORDS[state])}</span></span>
-        <span class="quiet">${rowName(schedule, row)}</span></button></td>`;
+        @click=${() => { this.look({ sheet: row.sheet, id: row.id, place }); }}><span class="figure ${state}">${markShape(state)}${rowLoadingText(row, { loading }, words)} <span class="unseen">${words.say(STATE_WORDS[state])}</span></span>
+        <span class="quiet">${rowName(schedule, row)}</span>${others <= 0 ? nothing : html`<span class="quiet">${words.say('{n, plural, one {# not known} other {# not known}}', { n: others })}</span>`}</button></td>`;
     };
     return html`<tfoot><tr><th scope="row" class="first">${words.say('Worst loading')}</th>${cell(-1)}${columns.map(({ place }) => cell(place))}</tr></tfoot>`;
   }
@@ -208,7 +276,7 @@ export class FactorMatrix extends LitElement {
     if (problem === undefined) wrong.delete(key);
     else wrong.set(key, problem);
     this.wrong = wrong;
-    this.problems = [...new Set([...wrong.values()].map((each) => each.problem))];
+    this.problems = [];
   }
 
   #remove(label: string, id: number): void {
@@ -249,12 +317,18 @@ export class FactorMatrix extends LitElement {
     this.renderRoot.querySelector<HTMLElement>('[data-do=takeProfile]')?.focus();
   };
 
-  /** A block that is pasted in a cell fills cells from there on; one that is pasted elsewhere is meant as a profile. */
+  /**
+   * A block that is pasted in a cell fills cells from there on, or where its headings say; one that is pasted elsewhere
+   * is meant as a profile.
+   */
   readonly #onPaste = (event: ClipboardEvent): void => {
     const text = (event.clipboardData?.getData('text/plain') ?? '').replace(/\r?\n$/, '');
-    if (this.readonly || !/[\t\n]/.test(text)) return;
     const [from] = event.composedPath() as [Element];
-    if (from instanceof HTMLTextAreaElement) return;
+    if (this.readonly || from instanceof HTMLTextAreaElement) return;
+    if (!/[\t\n]/.test(text)) {
+      if (from instanceof HTMLInputElement && this.#isUntouched(from)) from.select();
+      return;
+    }
     event.preventDefault();
     if (from instanceof HTMLInputElement && from.dataset.case !== undefined) {
       this.#takeBlock(from.dataset.group!, from.dataset.case, readTable(text));
@@ -264,6 +338,11 @@ export class FactorMatrix extends LitElement {
   #takeBlock(group: string, name: string, block: readonly (readonly string[])[]): void {
     const { schedule, words } = this;
     const [groups, columns] = [groupsOf(schedule).map((each) => each.name), this.#columns()];
+    const named = namedBlock(block, groups, columns);
+    if (named !== undefined) {
+      this.#takeCells(named.cells, named.groups, named.columns);
+      return;
+    }
     const [line, column] = [groups.indexOf(group), columns.findIndex((each) => each.name === name)];
     const [height, width] = [block.length, Math.max(...block.map((cells) => cells.length))];
     if (line + height > groups.length || column + width > columns.length) {
@@ -272,9 +351,17 @@ export class FactorMatrix extends LitElement {
       })];
       return;
     }
+    this.#takeCells(block, groups.slice(line), columns.slice(column));
+  }
+
+  /** Gives factors as a block has them, its lines to these groups and its columns to these cases. */
+  #takeCells(
+    block: readonly (readonly string[])[], groups: readonly string[], columns: readonly CaseColumn[],
+  ): void {
+    const { schedule, words } = this;
     const [edits, problems]: [FactorEdit[], string[]] = [[], []];
     block.forEach((cells, down) => cells.forEach((text, right) => {
-      const [into, at] = [groups[line + down]!, columns[column + right]!];
+      const [into, at] = [groups[down]!, columns[right]!];
       const read = readCell({ schedule, sheet: 'factors', words }, -1, FACTOR, text);
       const where = words.say('{group} in “{case}”', { group: into, case: caseText(schedule, at.place, words) });
       if (!read.ok) problems.push(words.say('{where}: {problem}', { where, problem: read.problem }));
@@ -318,21 +405,52 @@ export class FactorMatrix extends LitElement {
 
   /** Gives up what was typed, and what was refused; a field in which nothing was is left to the area. */
   #escape(event: KeyboardEvent, field: HTMLInputElement): void {
-    const { schedule, words } = this;
-    const { hours, group, case: name } = field.dataset;
-    const isHours = hours !== undefined;
-    const id = isHours ? this.#columns()[Number(hours)]!.row.id
-      : schedule.rows('factors').find(({ cells }) => cells.case === name && cells.group === group)?.id ?? -1;
-    const kept = id < 0 ? ''
-      : editedText({ schedule, sheet: isHours ? 'cases' : 'factors', words }, id, isHours ? HOURS : FACTOR);
-    if (field.value === kept) return;
+    if (this.#isUntouched(field)) return;
+    const { id, key } = this.#placeOf(field);
     event.preventDefault();
     event.stopPropagation();
-    field.value = kept;
-    this.#note(isHours ? `hours ${id}` : JSON.stringify([name, group]), undefined);
+    field.value = this.#kept(field);
+    this.#note(key === 'hours' ? hoursOf(id) : pairOf(field.dataset.case, field.dataset.group), undefined);
     field.select();
   }
+
+  /** Whether a field of the matrix shows what is entered. */
+  #isUntouched(field: HTMLInputElement): boolean {
+    const { hours, group } = field.dataset;
+    return (hours ?? group) !== undefined && field.value === this.#kept(field);
+  }
+
+  /** What is entered where a field stands, as it is edited. */
+  #kept(field: HTMLInputElement): string {
+    const { sheet, id, key } = this.#placeOf(field);
+    const { schedule, words } = this;
+    return id < 0 ? '' : editedText({ schedule, sheet, words }, id, key === 'hours' ? HOURS : FACTOR);
+  }
+
+  /** The cell of a field; the id is -1 where a pair has no factor. */
+  #placeOf({ dataset: { hours, group, case: name } }: HTMLInputElement): FieldPlace {
+    if (hours !== undefined) return { sheet: 'cases', id: this.#columns()[Number(hours)]?.row.id ?? -1, key: 'hours' };
+    const row = this.schedule.rows('factors').find(({ cells }) => cells.case === name && cells.group === group);
+    return { sheet: 'factors', id: row?.id ?? -1, key: 'factor' };
+  }
 }
+
+/** A block with names of cases above it and of groups before it, as a whole matrix has them. */
+function namedBlock(
+  block: readonly (readonly string[])[], groups: readonly string[], columns: readonly CaseColumn[],
+): { readonly cells: string[][]; readonly groups: string[]; readonly columns: CaseColumn[] } | undefined {
+  const [[, ...above] = [], ...lines] = block;
+  const found = above.map((text) => columns.find(({ name, isNamed }) => isNamed && name === text.trim()));
+  const before = lines.map(([text = '']) => text.trim());
+  const isNamed = found.length > 0 && lines.length > 0 && found.every((each) => each !== undefined)
+    && before.every((each) => groups.includes(each)) && lines.every((line) => line.length <= above.length + 1);
+  return isNamed ? { cells: lines.map((line) => line.slice(1)), groups: before, columns: found } : undefined;
+}
+
+/** What tells a factor from others. */
+const pairOf = (name: CellValue | undefined, group: CellValue | undefined): string =>
+  JSON.stringify([name ?? null, group ?? null]);
+const hoursOf = (id: number) => `hours ${id}`;
 
 /** What is in a field is typed over. */
 const select = ({ currentTarget }: Event): void => { (currentTarget as HTMLInputElement).select(); };

@@ -7,6 +7,7 @@ import { readTable } from '../grid/clipboard/read-table.ts';
 import { controls } from '../look/index.ts';
 import { workAreaStyles } from '../work-area/index.ts';
 import { caseStyles } from './case-area.styles.ts';
+import { groupsOf } from './case-groups.ts';
 
 /** Problems listed; the others are counted. */
 const LISTED = 12;
@@ -54,9 +55,22 @@ export class ProfileForm extends LitElement {
         <button type="button" class="primary" data-do="profile" ?disabled=${read?.ok !== true} @click=${() => { this.#take(read as ReadProfile); }}>${read?.ok === true
           ? words.say('Make {n, plural, one {# case} other {# cases}}', { n: read.cases.length }) : words.say('Make the cases')}</button>
         <button type="button" class="bordered" @click=${() => { this.done(); }}>${words.say('Cancel')}</button></div>
-      <div role="status">${read?.ok !== true ? nothing : read.notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
+      <div role="status">${read?.ok !== true ? nothing : [...read.notes, ...this.#notes(read)].map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
       ${read === undefined || read.ok ? nothing : html`<ul class="problems" role="alert">${read.problems.slice(0, LISTED).map((problem) => html`<li class="spoken">${problem.message}</li>`)}
         ${read.total <= LISTED ? nothing : html`<li>${words.say('and {n} more', { n: read.total - LISTED })}</li>`}</ul>`}`;
+  }
+
+  /** What a person should know of a profile beside this schedule. */
+  #notes({ factors }: ReadProfile): string[] {
+    const { words, schedule } = this;
+    const known = new Set(groupsOf(schedule).filter(({ rows }) => rows > 0).map(({ name }) => name));
+    const unknown = [...new Set(factors.map(({ group }) => group))].filter((group) => !known.has(group));
+    return [
+      ...this.unit === 'share' ? [] : [words.say('Each power counts as a share of the greatest in its row, which is taken for all of the group.')],
+      ...unknown.length === 0 ? [] : [words.say('No load belongs to these groups, so that their factors change nothing yet: {groups}. Correct their spelling, or give them to types, device rows or outputs.', {
+        groups: unknown.map((text) => words.say('“{text}”', { text })).join(', '),
+      })],
+    ];
   }
 
   #take(read: ReadProfile): void {

@@ -11,7 +11,7 @@ import { controls, rowName, statusMark, statusMarkStyles } from '../look/index.t
 import { workAreaStyles } from '../work-area/index.ts';
 import { caseStyles } from './case-area.styles.ts';
 import type { CasePlace } from './case-place.ts';
-import { caseText, groupText, loadingText, quantityText, shareText } from './case-texts.ts';
+import { caseText, groupText, loadingText, quantityText, rowLoadingText, shareText } from './case-texts.ts';
 
 /** Types and rows listed at first, and with each press for more. */
 const LISTED = 10;
@@ -147,7 +147,7 @@ export class WhatMatters extends LitElement {
     return html`<div class="options"><label>${words.say('For')} <select data-option="row" @change=${onRow}>${LOADED_SHEETS.map((sheet) => {
       const of = this.#rows.flatMap((each, index) => each.sheet === sheet ? [{ each, index }] : []);
       return of.length === 0 ? nothing : html`<optgroup label=${words.text(SCHEMA[sheet].title)}>${of.map(({ each, index }) =>
-        html`<option value=${index} .selected=${each === row}>${words.say('{tag}: {loading}', { tag: rowName(schedule, each), loading: loadingText(each.worst.loading, words) })}</option>`)}</optgroup>`;
+        html`<option value=${index} .selected=${each === row}>${words.say('{tag}: {loading}', { tag: rowName(schedule, each), loading: rowLoadingText(each, each.worst, words) })}</option>`)}</optgroup>`;
     })}</select></label>
       <label>${words.say('In the case')} <select data-option="case" @change=${onCase}>${places.map((place) => html`<option value=${place} .selected=${place === at.place}>${place === row.worst.place
         ? words.say('{case} (worst)', { case: caseText(schedule, place, words) }) : caseText(schedule, place, words)}</option>`)}</select></label>
@@ -158,12 +158,13 @@ export class WhatMatters extends LitElement {
     const { words, schedule } = this;
     const tag = rowName(schedule, row);
     const values = { tag, case: caseText(schedule, place, words) };
+    const more = row.isPartial ? ` ${words.say('Some of it is not known, so that it may be more.')}` : '';
     if (demand === null) return words.say('{tag}: in “{case}” it is not known what is asked of it.', values);
-    if (row.limit === null) return words.say('{tag}: in “{case}” its demand is {demand}; the usable current is not known.', { ...values, demand: amps(demand) });
+    if (row.limit === null) return words.say('{tag}: in “{case}” its demand is {demand}; the usable current is not known.', { ...values, demand: amps(demand) }) + more;
     return words.say('{tag}: in “{case}” its demand is {demand} of {limit}, {loading}.', {
       ...values, demand: amps(demand, row.limit), limit: roundedDown(amps(row.limit, demand)),
-      loading: loadingText(loading, words),
-    });
+      loading: rowLoadingText(row, { loading }, words),
+    }) + more;
   }
 
   /** The least change of one factor that puts it right. */
@@ -222,7 +223,7 @@ export class WhatMatters extends LitElement {
         <th scope="col" class="number">${words.say('With all of it')}</th><th scope="col">${words.say('Limit met up to')}</th>${hasTarget ? html`<th scope="col">${words.say('Target met up to')}</th>` : nothing}</tr></thead>
       <tbody>${groups.map((part) => {
         const matter = matterOf.get(part.group);
-        return html`<tr data-group=${part.group}><th scope="row" class="first">${groupText(part.group, words)}</th><td class="number">${quantityText(amps(part.amps), words)}</td>
+        return html`<tr data-group=${part.group}><th scope="row" class="first"><span class="name">${groupText(part.group, words)}</span></th><td class="number">${quantityText(amps(part.amps), words)}</td>
           <td class="number">${ofDemand(part.amps, loading, words)}</td><td>${barOf(part, matter, reach)}</td>
           <td class="number">${factorText(part, matter, words)}</td><td class="number">${stepText(matter?.step ?? null, words)}</td>
           <td class="number">${matter === undefined || part.group === '' ? '–' : loadingText(matter.all, words)}</td><td>${limitText(part, matter?.limit, words)}</td>

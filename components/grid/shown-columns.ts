@@ -1,4 +1,4 @@
-import type { Touched } from '../../src/engine/index.ts';
+import { tellsMore, type Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { isAsked, isStatus, SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
 import { isOpen } from './look/cell-look.ts';
@@ -25,12 +25,11 @@ export function shownColumns(
   for (const { key, role } of rare) {
     if (!hidden.has(key) || touched?.concerns(sheet, key) === false) continue;
     const stands = schedule.rows(sheet).some(({ id, cells }) =>
-      (role === 'input' ? cells[key] ?? null : schedule.value(sheet, id, key)) !== null);
+      role === 'input' ? (cells[key] ?? null) !== null : tellsMore(schedule, sheet, id, key));
     if (stands) hidden.delete(key);
   }
   for (const key of look.hidden) if (!before.some((column) => column.key === key)) hidden.add(key);
-  const shown = columns.filter((column) => !hidden.has(column.key) && (column.role === 'input'
-    || column.rule !== undefined || column.total !== undefined || column.solved !== undefined));
+  const shown = columns.filter((column) => !hidden.has(column.key) && !isStatus(column));
   const all = [
     shown[0]!, ...columns.filter((column) => isStatus(column) && !hidden.has(column.key)), ...shown.slice(1),
   ];

@@ -30,7 +30,9 @@ import { ScheduleElement } from './schedule-element.ts';
 import { WorkAreas } from './work-areas.ts';
 
 /** Parts in which Ctrl+Z is theirs. */
-const OWN_UNDO = 'input, textarea, elv-schedule-grid';
+const OWN_UNDO = 'textarea, elv-schedule-grid';
+/** Fields that hold text. */
+const TYPED_IN = 'input:not([type=checkbox], [type=radio], [type=file]), textarea';
 
 /**
  * The load schedule of extra-low-voltage control panels: its sheets, what they come to, and what was found in them.
@@ -101,6 +103,8 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected seeking: SeekCommand | undefined;
   /** Whether all of the header is shown where there is little room. */
   declare protected unfolded: boolean;
+  /** The field of a part, but the grid, in which something was typed since it got the focus. */
+  #typedIn: HTMLElement | undefined;
   /** What was typed for it before it was there. */
   #typedAhead = '';
   /** Where the person was when it was opened. */
@@ -193,7 +197,7 @@ export class LoadScheduleElement extends ScheduleElement {
     const seen = this.#viewOf(schedule, panel);
     return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
-      @elv-message=${this.#onMessage} @elv-try=${this.#onTry} @elv-busy=${this.#onBusy}>
+      @elv-message=${this.#onMessage} @elv-try=${this.#onTry} @elv-busy=${this.#onBusy} @input=${this.#onInput} @focusout=${this.#onLeft}>
       <div class="layout ${working ? 'alone' : panelOpen ? '' : 'folded'}">
         <div class="header ${this.unfolded ? 'unfolded' : ''}" part="header">
           <elv-details-strip ?unfolded=${this.unfolded} .schedule=${this.schedule} .revision=${revision} ?readonly=${readonly || trial !== undefined}></elv-details-strip>
@@ -201,7 +205,7 @@ export class LoadScheduleElement extends ScheduleElement {
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
             ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
-            ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
+            ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name, about: this.#aboutWork(name) }))}<slot name="tools"></slot>
             ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
             <button type="button" id="unfold" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
               @click=${() => { this.unfolded = !this.unfolded; }}>${icon('menu')}<span class="unseen">${words.say('Title block and every command')}</span></button>
@@ -271,6 +275,12 @@ export class LoadScheduleElement extends ScheduleElement {
       ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
   }
 
+  /** What its button says of a work area beside what it is for: how many variants are kept. */
+  #aboutWork(name: WorkCommand): string | undefined {
+    const n = name === 'variants' ? this.schedule.document.variants.length : 0;
+    return n === 0 ? undefined : this.spoken.words.say('{n, plural, one {# is kept} other {# are kept}}', { n });
+  }
+
   /** What is tried out; its part of the software is there before anything is. */
   #trialBar(): TemplateResult | typeof nothing {
     const { trial } = this;
@@ -280,7 +290,13 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   readonly #onTry = ({ trial }: TryEvent): void => {
+    const left = this.trial?.name;
     this.tryOut(trial);
+    if (trial === undefined && this.schedule.document.variants.some(({ name }) => name === left)) {
+      const text = this.spoken.words.say(
+        'The schedule is shown again. “{name}” is kept under “Variants”, and nothing of it counts.', { name: left! });
+      this.say({ text, tone: 'info' });
+    }
     this.#work.close();
     void this.updateComplete.then(() => { this.#view.focusRows(); });
   };
@@ -336,6 +352,10 @@ export class LoadScheduleElement extends ScheduleElement {
 
   protected override finishTyping(): Unsettled | undefined {
     this.#details.finishTyping();
+    // A field takes what is typed in it by the change that leaving makes.
+    const field = this.#typed;
+    field?.blur();
+    field?.focus();
     return this.#view.finishTyping();
   }
 
@@ -564,11 +584,25 @@ export class LoadScheduleElement extends ScheduleElement {
     this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
   };
 
+  /** The field that is typed in; one that went with what it was in has no focus any more. */
+  get #typed(): HTMLElement | undefined {
+    return this.#typedIn?.matches(':focus') === true ? this.#typedIn : undefined;
+  }
+
+  readonly #onInput = (event: Event): void => {
+    const [field] = event.composedPath();
+    const inGrid = event.composedPath().some((each) => each instanceof Element && each.matches('elv-schedule-grid'));
+    this.#typedIn = field instanceof HTMLElement && !inGrid && field.matches(TYPED_IN) ? field : undefined;
+  };
+
+  readonly #onLeft = (): void => { this.#typedIn = undefined; };
+
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const action = keyAction(event);
     if (event.defaultPrevented || action === undefined) return;
     // A field takes back what is typed in it, and the grid, which hears of keys after this, sees to its own.
-    const inOwn = event.composedPath().some((each) => each instanceof Element && each.matches(OWN_UNDO));
+    const inOwn = this.#typed !== undefined
+      || event.composedPath().some((each) => each instanceof Element && each.matches(OWN_UNDO));
     if (inOwn && (action === 'undo' || action === 'redo')) return;
     const inField = event.composedPath()[0] instanceof HTMLInputElement
       || event.composedPath()[0] instanceof HTMLTextAreaElement;

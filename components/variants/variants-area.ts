@@ -183,10 +183,14 @@ export class Variants extends WorkArea {
     if (this.against === this.chosen) return nothing;
     const { words } = this;
     const shown = shownRows(this.#rows, this.all, words);
+    const unknown = this.#rows.filter(({ before, after, figures }) => before === 'incomplete' || after === 'incomplete'
+      || figures.some(({ signs }) => signs.some((sign) => sign !== ''))).length;
     const differ = this.all ? shownRows(this.#rows, false, words).length : shown.length;
     return html`<p class="sum spoken" role="status">${words.say(
-      '{differ, plural, =0 {No row differs in status or figures} one {# row differs in status or figures} other {# rows differ in status or figures}} (of {all}).',
-      { differ, all: this.#rows.length })}</p>
+      '{differ, plural, =0 {No row differs in status or in the figures that are compared} one {# row differs in status or figures} other {# rows differ in status or figures}} (of {all}).',
+      { differ, all: this.#rows.length })}${unknown === 0 ? '' : ` ${words.say(
+        '{n, plural, one {Of # row not everything is known: more of it may differ.} other {Of # rows not everything is known: more of them may differ.}}', { n: unknown })}`}
+      ${this.#isOpen ? words.say('Where nothing is decided yet, the value of the schedule is in these figures.') : nothing}</p>
       ${shown.length === 0 ? nothing : comparisonTable(shown, [this.#titleOf(this.against), this.#titleOf(this.chosen)], words)}`;
   }
 

@@ -1,11 +1,12 @@
 export {
-  caseLoadings, LOADED_SHEETS, LOADING_OF, loadingOf, type CaseLoading, type LoadedSheet, type RowLoading,
+  caseLoadings, LOADED_SHEETS, LOADING_OF, loadingOf, worseFirst, type CaseLoading, type LoadedSheet, type RowLoading,
 } from './cases/case-loadings.ts';
 export { contributionsTo, type Contributions, type GroupPart, type LoadPart } from './cases/contributions.ts';
 export {
   dayHours, HOURS_OF_DAY, profileFigures, sumOfProfiles, togetherFigures, type DayHours, type Profile,
   type ProfileFigures, type TogetherFigures,
 } from './cases/profile-figures.ts';
+export { tellsMore } from './cases/tells-more.ts';
 export { whatMatters, type FactorLimit, type GroupMatter } from './cases/what-matters.ts';
 export { CaseTable, countedIn, MOST_CASES, type Case, type GroupFactor } from './cases/case-table.ts';
 export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';

@@ -3,6 +3,7 @@ import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { mountElement, openSheet, part, parts, removeElements, textOf } from './element-mount.ts';
+import { paste, putOnClipboard } from './support/clipboard.ts';
 import { openWork, press } from './work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -84,6 +85,71 @@ describe('the matrix of factors', () => {
     await expect.poll(() => part(element, 'elv-case-area')!.hidden).toBe(true);
   });
 
+  test('what was refused is told with its place, and goes with its case', async () => {
+    const element = await mountMatrix();
+    const problems = () => plain(parts(element, 'elv-factor-matrix .problems li'));
+    await userEvent.click(field(element, 'lamps', 'wind alarm'));
+    await userEvent.keyboard('many{Enter}');
+    await expect.poll(problems).toEqual([expect.stringMatching(/^lamps in “wind alarm”: “many” is not a number/)]);
+    await userEvent.click(part(element, '[data-hours="0"]')!);
+    await userEvent.keyboard('25{Enter}');
+    await expect.poll(problems).toEqual([
+      expect.stringMatching(/^Hours a day in “evening”: “25”/), expect.stringContaining('lamps in “wind alarm”: '),
+    ]);
+    await userEvent.click(parts(element, '[data-do=remove]')[1]!);
+    await expect.poll(problems).toEqual([expect.stringContaining('in “evening”')]);
+  });
+
+  test('what counts otherwise than a field says is said: a formula, an unknown factor, one given twice, a second name', async () => {
+    const content = panel();
+    const element = await mountMatrix({
+      details: {}, sheets: {
+        ...content.sheets, cases: [{ case: 'evening', hours: 20 }, { case: 'wind alarm', hours: 5 }, { case: 'evening' }],
+        factors: [
+          { case: 'evening', group: 'blinds', factor: '=1/4' }, { case: 'evening', group: 'lamps' },
+          { case: 'wind alarm', group: 'lamps', factor: 1 }, { case: 'wind alarm', group: 'lamps', factor: 0.5 },
+        ],
+      },
+    });
+    const about = (group: string, name: string, at = 0) =>
+      ((parts(element, '.matrix input') as HTMLInputElement[])
+        .filter(({ dataset }) => dataset.group === group && dataset.case === name)[at]!.parentElement!);
+    const said = (...of: Parameters<typeof about>) => [about(...of).querySelector('input')!.value, ...plain([about(...of)])];
+    expect(said('blinds', 'evening')).toEqual(['=1/4', '= 25 %']);
+    expect(said('lamps', 'evening')).toEqual(['', 'unknown']);
+    expect(about('lamps', 'evening').querySelector('input')!.placeholder).toBe('');
+    expect(said('lamps', 'wind alarm')).toEqual(['100 %', 'given twice']);
+    // Its factors are those of the first of its name: in it everything is as the diversity of rows says.
+    expect(said('blinds', 'evening', 1)).toEqual(['', '']);
+    expect(textOf(element, '[data-hours=all]')).toBe('25.0 h in all');
+    expect(part(element, '[data-hours=all]')!.classList.contains('unsure')).toBe(true);
+  });
+
+  test('one value that is pasted takes the place of what stands, wherever in the field the pointer was', async () => {
+    const element = await mountMatrix();
+    const lamps = () => field(element, 'lamps', 'evening');
+    await putOnClipboard('0,7');
+    await userEvent.click(lamps());
+    lamps().setSelectionRange(1, 1);
+    await paste();
+    await userEvent.keyboard('{Enter}');
+    await expect.poll(() => lamps().value).toBe('70 %');
+    await putOnClipboard('0.2\t0.3');
+    await userEvent.click(lamps());
+    await paste();
+    await expect.poll(() => lamps().value).toBe('20 %');
+    expect([lamps().selectionStart, lamps().selectionEnd]).toEqual([0, 4]);
+  });
+
+  test('what is not known may be worse than the worst that is known', async () => {
+    const { sheets } = panel();
+    const element = await mountMatrix({
+      details: {}, sheets: { ...sheets, supplies: [...sheets.supplies!, { rail: 'P3' }] },
+    });
+    await expect.poll(() => textOf(element, '[data-worst="0"]')).toBe('36 % incomplete P11 not known');
+    expect(textOf(element, '[data-worst="1"]')).toBe('113 % over limit P11 not known');
+  });
+
   test('arrows and Enter go from field to field', async () => {
     const element = await mountMatrix();
     const active = () => {
@@ -101,6 +167,41 @@ describe('the matrix of factors', () => {
     await userEvent.keyboard('0.8{Shift>}{Enter}{/Shift}');
     expect(active()).toBe('blinds evening');
     await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('80 %');
+  });
+
+  test('undo and redo are heard in a field once what was typed is taken; before that a field takes its own back', async () => {
+    const element = await mountMatrix();
+    const before = element.value;
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.25{Enter}0.9{Enter}');
+    await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('90 %');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => field(element, 'lamps', 'evening').value).toBe('50 %');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => element.value).toBe(before);
+    expect(part(element, 'elv-case-area')!.hidden).toBe(false);
+    await userEvent.keyboard('{Control>}y{/Control}');
+    await expect.poll(() => field(element, 'blinds', 'evening').value).toBe('25 %');
+    // What is in a field is typed over, also after it changed by itself.
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.7');
+    await userEvent.keyboard('{Control>}z{/Control}');
+    expect(element.schedule.undoLabel).toBe('Factor of blinds in “evening”');
+    // The button goes with its case, and the focus is in a field in which nothing was typed.
+    await press(element, '[data-do=remove]');
+    expect(element.schedule.rows('cases')).toHaveLength(1);
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await expect.poll(() => element.schedule.rows('cases')).toHaveLength(2);
+  });
+
+  test('what is being typed is saved with Ctrl+S', async () => {
+    const element = await mountMatrix();
+    const saved = new Promise<string>((resolve) => {
+      element.addEventListener('elv-save', ({ value }) => { resolve(value); });
+    });
+    await userEvent.click(field(element, 'blinds', 'evening'));
+    await userEvent.keyboard('0.15{Control>}s{/Control}');
+    expect(await saved).toContain('"factor":0.15');
   });
 
   test('a block is pasted as one action; one that does not fit, or holds something else, changes nothing', async () => {
@@ -121,6 +222,19 @@ describe('the matrix of factors', () => {
     pasteInto(field(element, 'lamps', 'evening'), '1\t1\n1\t1');
     await expect.poll(() => textOf(element, 'elv-factor-matrix .problems'))
       .toContain('the block has 2 × 2 cells, and from here there are 1 group and 2 cases');
+    expect(element.value).toBe(before);
+  });
+
+  test('a whole matrix is pasted by its headings, in whatever order; a name that is not there is refused', async () => {
+    const element = await mountMatrix();
+    const before = element.value;
+    pasteInto(field(element, 'lamps', 'wind alarm'), '\twind alarm\tevening\nlamps\t0,9\t20 %\nblinds\t\t0.1\n');
+    await expect.poll(() => ['evening', 'wind alarm'].map((name) => ['blinds', 'lamps'].map((group) => field(element, group, name).value)))
+      .toEqual([['10 %', '20 %'], ['', '90 %']]);
+    element.schedule.undo();
+    expect(element.value).toBe(before);
+    pasteInto(field(element, 'blinds', 'evening'), '\tstorm\nlamps\t0.9');
+    await expect.poll(() => textOf(element, 'elv-factor-matrix .problems')).toContain('“storm” is not a number');
     expect(element.value).toBe(before);
   });
 
@@ -162,6 +276,13 @@ describe('the matrix of factors', () => {
     const table = 'elv-profile-form textarea';
     await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 1.5)}`);
     await expect.poll(() => textOf(element, 'elv-profile-form .problems')).toContain('Row 1, column 9 (07–08)');
+    await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 0.75)}`);
+    await expect.poll(() => textOf(element, 'elv-profile-form [role=status]')).toBe('');
+    await userEvent.selectOptions(part(element, '[data-option=unit]')!, 'W');
+    await userEvent.fill(part(element, table)!, `lamps\t${hours(() => 5)}\nLAMPS\t${hours(() => 5)}`);
+    await expect.poll(() => textOf(element, 'elv-profile-form [role=status]')).toMatch(
+      /^Each power counts as a share of the greatest in its row, .*No load belongs to these groups, .*: “LAMPS”\. /);
+    await userEvent.selectOptions(part(element, '[data-option=unit]')!, 'share');
     await userEvent.fill(part(element, table)!, `lamps\t${hours((hour) => hour < 7 ? 0 : 0.75)}`);
     await press(element, '[data-do=profile]');
     expect(element.schedule.rows('cases')).toHaveLength(26);
@@ -217,6 +338,42 @@ describe('the comparison', () => {
     expect(part(element, '[data-sheet=supplies]')!.getAttribute('aria-selected')).toBe('true');
   });
 
+  test('words stay in their cell, and no word is broken, in every language', async () => {
+    const { sheets } = panel();
+    const element = await mountElement({
+      content: {
+        details: {}, sheets: {
+          ...sheets, cases: [{ case: 'Windalarm' }, { case: 'Beleuchtung' }, { case: 'Reinigung' }, { case: 'Nachtabsenkung' }],
+          factors: [{ case: 'Windalarm', group: 'blinds', factor: 0.8 }, { case: 'Beleuchtung', group: 'blinds', factor: 1 }],
+        },
+      },
+    });
+    const linesOf = (each: Element) => {
+      const range = document.createRange();
+      range.selectNodeContents(each);
+      return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+    };
+    await openWork(element, 'cases');
+    const titles = { de: 'Lastfälle', fr: 'Cas de charge', en: 'Cases' };
+    for (const width of ['1200px', '640px']) {
+      element.style.inlineSize = width;
+      for (const [language, title] of Object.entries(titles)) {
+        element.lang = language;
+        await expect.poll(() => textOf(element, 'elv-case-area h2')).toBe(title);
+        await press(element, '[data-view=compare]');
+        await expect.poll(() => parts(element, '.loadings .word').length).toBeGreaterThan(0);
+        for (const cell of parts(element, '.loadings .cell')) {
+          expect([cell.textContent, cell.scrollWidth <= cell.clientWidth]).toEqual([cell.textContent, true]);
+        }
+        await press(element, '[data-view=factors]');
+        await expect.poll(() => parts(element, '.matrix thead .link')).toHaveLength(4);
+        for (const name of parts(element, '.matrix thead .link')) {
+          expect([name.textContent, linesOf(name)]).toEqual([name.textContent, 1]);
+        }
+      }
+    }
+  });
+
   test('own diversity has no cell where every case says of all that is on a supply how much is on', async () => {
     const { details, sheets } = panel();
     const more = [...sheets.factors!, { case: 'wind alarm', group: 'lamps', factor: 0 }];
@@ -228,6 +385,18 @@ describe('the comparison', () => {
 });
 
 describe('what matters', () => {
+  test('of what is known in part only it is said that it may be more', async () => {
+    const { sheets } = panel();
+    const element = await mountElement({
+      content: { details: {}, sheets: { ...sheets, devices: [...sheets.devices!, { ref: 'D5', qty: 1, rail: 'P1' }] } },
+    });
+    await openWork(element, 'cases');
+    await press(element, '[data-view=matters]');
+    await expect.poll(() => textOf(element, 'elv-what-matters .sentence')).toContain(
+      'its demand is 11.30 A of 10.00 A, ≥ 113 %. Some of it is not known, so that it may be more.');
+    expect(textOf(element, '[data-option=row] option')).toBe('P1: ≥ 113 %');
+  });
+
   test('groups, types and rows by what they contribute, the factors that just do, and the least change', async () => {
     const element = await mountElement({ content: panel() });
     const before = element.value;

@@ -93,6 +93,8 @@ test('what hands the schedule out waits, and says so; leaving shows the schedule
   await userEvent.click(part(element, bar('[data-do=leave]'))!);
   await expect.poll(() => part(element, 'elv-trial-bar')).toBeNull();
   expect(names(element)).toEqual(['Variant 1']);
+  await expect.poll(() => said(element)).toContain('“Variant 1” is kept under “Variants”, and nothing of it counts.');
+  expect(part(element, '[data-command=variants]')!.title).toBe('Variants: 1 is kept (Shift+F6)');
   await expect.poll(() => textOf(element, 'elv-schedule-grid tbody')).toContain('1.00');
   await openWork(element, 'loadTable');
 });
@@ -125,6 +127,20 @@ test('two variants are compared, one is gone on with, renamed and dropped', asyn
   expect(names(element)).toEqual(['Variant 1', 'Very large']);
 });
 
+test('of what is not known it is not said that it does not differ', async () => {
+  const { details, sheets } = sample();
+  const devices = [...sheets.devices!, { ref: 'D4', qty: 1, rail: 'L2' }];
+  const element = await mountElement({ content: { details, sheets: { ...sheets, devices } } });
+  await begin(element);
+  // How many there are of a device that nobody knows the draw of changes no figure that is known.
+  await openSheet(element, 'devices');
+  await element.select('devices', 'D4', 'qty');
+  await userEvent.keyboard('9{Enter}');
+  await userEvent.click(part(element, bar('[data-do=compare]'))!);
+  await expect.poll(() => textOf(element, 'elv-variants .sum'))
+    .toMatch(/No row differs in status or in the figures that are compared .* Of \d+ rows not everything is known: more of them may differ\.$/);
+});
+
 test('what schedule and variant both changed is decided before it is taken over', async () => {
   const element = await mountElement({ content: sample() });
   await begin(element);
@@ -135,6 +151,7 @@ test('what schedule and variant both changed is decided before it is taken over'
   await expect.poll(() => element.schedule.rows('supplies')[0]!.cells.rated).toBe(3);
   await openWork(element, 'variants');
   await expect.poll(() => (part(element, 'elv-variants [data-do=takeOver]') as HTMLButtonElement).disabled).toBe(true);
+  expect(textOf(element, 'elv-variants .sum')).toContain('Where nothing is decided yet, the value of the schedule is in these figures.');
   expect(textOf(element, 'elv-variants [data-conflict]')).toBe(
     'Supplies, L1, RatedBoth changed it since the variant was kept, each in a way of its own. 1.00 A3.00 A2.00 A ScheduleVariant');
   await userEvent.click(part(element, 'elv-variants [data-choice=theirs]')!);

@@ -33,6 +33,18 @@ describe('what is asked of a row in a case, by groups', () => {
     expect([p1!.own?.state, p1!.cases[0]?.state]).toEqual(['ok', 'over']);
   });
 
+  test('what is over its fuse comes before what is loaded more and within its limits, and what is not known last', () => {
+    // P1: 9 A of 10 A. P2: 6 A of 10 A behind a fuse of 5 A. P3 is asked for 1 A, and nobody knows what it may give.
+    const schedule = scheduleOf({
+      types: [{ type: 'Lamp', draw: 1000 }],
+      supplies: [{ rail: 'P3' }, { rail: 'P1', rated: 10, target: 1 }, { rail: 'P2', rated: 10, fuse: 5 }],
+      devices: [['P1', 9], ['P2', 6], ['P3', 1]].map(([rail, qty]) => ({ ref: `D ${rail}`, type: 'Lamp', qty: qty!, rail: rail! })),
+    });
+    expect(caseLoadings(schedule.document, schedule.figures)
+      .map(({ id, worst }) => [schedule.value('supplies', id, 'rail'), worst.state, worst.loading]))
+      .toEqual([['P2', 'over', 0.6], ['P1', 'ok', 0.9], ['P3', 'incomplete', null]]);
+  });
+
   test('on random schedules the parts add up to the demand of every supply, way, feed and run, in every case', () => {
     const compared = { supplies: 0, ways: 0, feeds: 0, runs: 0 };
     fc.assert(fc.property(someCases, (content) => {
@@ -73,8 +85,12 @@ describe('what is asked of a row in a case, by groups', () => {
             .toContainEqual(expect.closeTo(demand as number, 9));
         }
       }
-      const loadings = rows.map((row) => row.worst.loading ?? -1);
-      expect(loadings).toEqual([...loadings].sort((one, other) => other - one));
+      const isOver = rows.map(({ worst }) => worst.state === 'over');
+      expect(isOver).toEqual([...isOver].sort((one, other) => Number(other) - Number(one)));
+      for (const state of [true, false]) {
+        const loadings = rows.filter((_row, at) => isOver[at] === state).map(({ worst }) => worst.loading ?? -1);
+        expect(loadings).toEqual([...loadings].sort((one, other) => other - one));
+      }
       schedule.dispose();
     }), { numRuns: 30 });
   });

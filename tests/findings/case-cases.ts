@@ -19,6 +19,16 @@ export const CASE_CASES: readonly FindingCase[] = [
     silent: [CASES([WIND], [FACTOR])],
   },
   {
+    rule: 'case-hours-beyond-day', sheet: 'cases', severity: 'note', key: 'hours', value: 25, limit: 24,
+    inStatus: false,
+    sheets: CASES([{ ...WIND, hours: 20 }, { case: 'night', hours: 5 }], [FACTOR, { ...FACTOR, case: 'night', factor: 0 }]),
+    message: 'Case wind alarm: with its hours those of all cases come to 25.0 h, and a day has 24.0 h, so that no energy, average or load factor of a day follows from them. Correct the hours, and leave those of a rare case empty.',
+    silent: [
+      CASES([{ ...WIND, hours: 20 }, { case: 'night', hours: 4 }], [FACTOR]),
+      CASES(many(30).map((each, at) => at < 24 ? { ...each, hours: 1 } : each), []),
+    ],
+  },
+  {
     rule: 'factor-case-missing', sheet: 'factors', sheets: CASES([WIND], [{ group: 'blinds', factor: 1 }]),
     severity: 'incomplete', key: 'case', value: null, inStatus: false,
     message: 'Factor of blinds belongs to no case, so it counts nowhere. Choose its case.',

@@ -40,7 +40,7 @@ test('a row that came has nothing before, one that went stands last and has noth
   const came = compared(one, both).find(({ tag }) => tag === 'P2')!;
   expect([came.row, came.before, came.isSame]).toEqual([1, undefined, false]);
   expect(came.figures.find(({ key }) => key === 'usable')).toMatchObject({ before: null, after: 5, difference: null });
-  const rows = compared(both, one);
+  const rows = compared(both, one).filter(({ sheet }) => sheet === 'supplies');
   expect(rows.map(({ tag, row, after }) => [tag, row, after === undefined])).toEqual([['P1', 1, false], ['P2', 1, true]]);
   expect(rows[1]!.figures.find(({ key }) => key === 'usable')).toMatchObject({ before: 5, after: null });
 });
@@ -53,6 +53,20 @@ test('a figure that lacks something by now is another one, though its number is 
     ] }));
   const demand = rows.find(({ tag }) => tag === 'P1')!.figures.find(({ key }) => key === 'demand')!;
   expect(demand).toMatchObject({ before: 6, after: 6, signs: ['', '≥'], isSame: false });
+});
+
+test('a device row that stands otherwise, and the battery that a supply needs, are among what is compared', () => {
+  const standby = { standbyHours: 10, battery: 60 };
+  const made = (share: number, highest: number) => panel([{ ...supply('P1', 10), ...standby }], {
+    types: [{ type: 'Drive', draw: 500, nodes: 0, maxVoltage: highest }],
+    cases: [{ case: 'mains off', standby: true }], factors: [{ case: 'mains off', group: 'drives', factor: share }],
+    devices: [{ ref: 'D1', type: 'Drive', qty: 12, rail: 'P1', group: 'drives' }],
+  });
+  const rows = compared(made(0.5, 30), made(0.25, 20));
+  const of = (tag: string) => rows.find((row) => row.tag === tag)!;
+  // 12 × 0.5 A × 50 % and × 25 %, for 10 h, and 1.25 for ageing.
+  expect(of('P1').figures.find(({ key }) => key === 'batteryNeeded')).toMatchObject({ before: 37.5, after: 18.75 });
+  expect([of('D1').before, of('D1').after]).toEqual([expect.not.stringMatching('over'), 'over']);
 });
 
 test('cases have no status and are compared by what they ask for', () => {

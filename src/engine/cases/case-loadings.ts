@@ -82,5 +82,14 @@ export function caseLoadings(
   const rows = sheets.flatMap((sheet) => document.rows(sheet)
     .filter((row) => !isBlank(row) && (sheet !== 'runs' || row.cells.basis === 'demand'))
     .map(({ id }) => loadingOf(book, sheet, id)));
-  return rows.sort((one, other) => (other.worst.loading ?? -1) - (one.worst.loading ?? -1));
+  return rows.sort((one, other) => worseFirst(one.worst, other.worst));
+}
+
+/**
+ * The order of loadings, the worst first: what is over a limit, which a supply may be by its fuse alone, before all
+ * else; what is not known last.
+ */
+export function worseFirst(one: CaseLoading, other: CaseLoading): number {
+  return Number(other.state === 'over') - Number(one.state === 'over')
+    || (other.loading ?? -1) - (one.loading ?? -1);
 }

@@ -34,9 +34,11 @@ export function isHeadingRow(cells: readonly string[]): boolean {
   if (filled.some((text) => !/^\d+$/.test(text) && readHours(text) !== undefined)) return true;
   if (filled.every((text) => !/^[+\-−.,]*\d/.test(text))) return true;
   const hours = filled.map(Number);
-  // Two columns of 0 and 1 are factors; so are figures that come again, but in a row that goes up.
+  // Two columns of 0 and 1 are factors; so are figures that come again, but in a row that goes up, and what is drawn
+  // all day.
+  const different = new Set(hours).size;
   return filled.every((text) => readHours(text) !== undefined) && hours.some((hour) => hour > 1)
-    && (new Set(hours).size === hours.length || hours.every((hour, index) => hour >= (hours[index - 1] ?? 0)));
+    && (different === hours.length || different > 1 && hours.every((hour, index) => hour >= (hours[index - 1] ?? 0)));
 }
 
 /** Reads the headings of a profile, the first of which stands in column 2. */

@@ -1,4 +1,5 @@
-import { MOST_CASES, type Workbook } from '../../engine/index.ts';
+import { exceeds } from '../../electrical/index.ts';
+import { HOURS_OF_DAY, MOST_CASES, type Workbook } from '../../engine/index.ts';
 import type { ScheduleDocument } from '../../schedule/index.ts';
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -21,6 +22,16 @@ const WITHOUT_FACTORS: Gathering<true> = {
   gather: (document, book) => {
     const named = new Set(book.targets('factors', 'case'));
     return new Map(document.rows('cases').flatMap(({ id }) => named.has(id) ? [] : [[id, true]]));
+  },
+};
+
+/** The first case that has hours, where those of all go beyond a day: what they come to [h]. */
+const BEYOND_DAY: Gathering<number> = {
+  sheet: 'cases', reads: [['cases', 'case'], ['cases', 'hours']],
+  gather: (document, book) => {
+    const lasting = document.rows('cases').filter(({ id }) => book.number('cases', id, 'hours') > 0);
+    const all = lasting.reduce((sum, { id }) => sum + book.number('cases', id, 'hours'), 0);
+    return exceeds(all, HOURS_OF_DAY) ? new Map([[lasting[0]!.id, all]]) : new Map();
   },
 };
 
@@ -62,6 +73,19 @@ export const caseChecks: readonly Check[] = [
     find: (row) => row.fact(WITHOUT_FACTORS) === undefined ? undefined : unknown(row, message(
       '{name} gives no group a factor, so in it everything is as the diversity of its rows says. Enter its factors.'
     )),
+  },
+  {
+    rule: 'case-hours-beyond-day', sheet: 'cases', key: 'hours', severity: 'note',
+    find: (row) => {
+      const all = row.fact(BEYOND_DAY);
+      const hours = (value: number) => ({ value, decimals: 1, unit: 'h' });
+      return all === undefined ? undefined : {
+        value: all, limit: HOURS_OF_DAY,
+        message: row.say(message(
+          '{name}: with its hours those of all cases come to {all}, and a day has {day}, so that no energy, average or load factor of a day follows from them. Correct the hours, and leave those of a rare case empty.'
+        ), { all: hours(all), day: hours(HOURS_OF_DAY) }),
+      };
+    },
   },
   missingInput('factor-case-missing', 'factors', 'case', message(
     '{name} belongs to no case, so it counts nowhere. Choose its case.'

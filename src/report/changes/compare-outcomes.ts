@@ -1,12 +1,12 @@
-import { STANDINGS, type Status } from '../../findings/index.ts';
+import { SEVERITIES, STANDINGS, type Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { isBlank, tagOf, type CellValue, type Row, type SheetName } from '../../schedule/index.ts';
+import { isBlank, isStatus, SCHEMA, tagOf, type CellValue, type Row, type SheetName } from '../../schedule/index.ts';
 import { matchRows } from '../../schedule/compare/index.ts';
 import { isSameValue } from './same-value.ts';
 
 /** The figures by which two ways to do it are compared, by sheet in the order in which they are told. */
 export const OUTCOME_FIGURES = {
-  supplies: ['usable', 'demand', 'loading', 'spare', 'worstCase'],
+  supplies: ['usable', 'demand', 'loading', 'spare', 'worstCase', 'batteryNeeded'],
   ways: ['demand', 'loading', 'available', 'worstCase'],
   branches: ['nodes', 'free', 'busDemand', 'cableLength'],
   runs: ['current', 'endVoltage', 'voltageMargin', 'carries', 'faultCurrent', 'worstCase'],
@@ -15,6 +15,7 @@ export const OUTCOME_FIGURES = {
   feeds: ['demand', 'loading', 'inrush', 'worstCase'],
   enclosures: ['top', 'freeWidth'],
   cases: ['demand', 'energy'],
+  devices: ['demand', 'voltageMargin'],
 } as const satisfies Partial<Record<SheetName, readonly string[]>>;
 
 /** A figure of a row in both; `null` where it is not known, or where the row is not there. */
@@ -35,7 +36,7 @@ export interface RowComparison {
   readonly tag: string;
   /** Number of the row, from 1: afterwards, or before where it is gone. */
   readonly row: number;
-  /** `undefined` where the row is not there, `null` where its sheet has no status. */
+  /** `undefined` where the row is not there, `null` where its sheet has no status and nothing was found in it. */
   readonly before: Status | null | undefined;
   readonly after: Status | null | undefined;
   readonly figures: readonly OutcomeFigure[];
@@ -44,9 +45,9 @@ export interface RowComparison {
 }
 
 /**
- * Compares what two schedules come to: every supply, way, branch, run, module, output, feed, enclosure and case that
- * one of them has, those first that stand worst afterwards, then as the sheets have them; what is gone stands last.
- * Rows are matched by their tags, then by what they hold.
+ * Compares what two schedules come to: every supply, way, branch, run, module, output, feed, enclosure, case and
+ * device row that one of them has, those first that stand worst afterwards, then as the sheets have them; what is gone
+ * stands last. Rows are matched by their tags, then by what they hold.
  */
 export function compareOutcomes(before: LoadSchedule, after: LoadSchedule): RowComparison[] {
   const sheets = Object.keys(OUTCOME_FIGURES) as (keyof typeof OUTCOME_FIGURES)[];
@@ -81,12 +82,20 @@ function compareRow(
       difference: typeof was === 'number' && typeof is === 'number' ? is - was : null,
     };
   });
-  const [stood, stands] = sides.map(([schedule, row]) => row === undefined ? undefined
-    : sheet === 'cases' ? null : schedule.value(sheet, row.id, 'status') as Status | null);
+  const [stood, stands] = sides.map(([schedule, row]) =>
+    row === undefined ? undefined : statusOf(schedule, sheet, row.id));
   const position = present === undefined ? before.document.position(sheet, old!.id)
     : after.document.position(sheet, present.id);
   return {
     sheet, tag: tagOf(sheet, (present ?? old)!), row: position + 1, before: stood, after: stands, figures,
     isSame: stood === stands && figures.every(({ isSame }) => isSame),
   };
+}
+
+/** The status of a row; of one whose sheet has none the worst that was found in it, and `null` where nothing was. */
+function statusOf(schedule: LoadSchedule, sheet: SheetName, id: number): Status | null {
+  if (SCHEMA[sheet].columns.some(isStatus)) return schedule.value(sheet, id, 'status') as Status | null;
+  const found = new Set(schedule.findingsOf(sheet, id).map(({ severity }) => severity));
+  const worst = SEVERITIES.find((severity) => found.has(severity));
+  return worst === 'note' ? null : worst ?? null;
 }

@@ -1,3 +1,4 @@
+import { tellsMore } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   computedColumns, DETAIL_KEYS, inputColumns, isFormula, nameOf, SHEET_NAMES, withOtherIds,
@@ -7,7 +8,6 @@ import {
   compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
 } from '../../schedule/compare/index.ts';
 import { fileDigest } from '../digest/index.ts';
-import { tellsMore } from '../model/sheet-section.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
 import { compareFindings, type FindingChange } from './compare-findings.ts';
@@ -145,7 +145,7 @@ function figureChanges(
       const { key } = column;
       // What a marked case gives is told where it is another figure than the one that is told anyway.
       const isTold = [[before, pair.before], [after, pair.after]] as const;
-      if (!isTold.some(([schedule, { id }]) => tellsMore(schedule, sheet, id, column))) return [];
+      if (!isTold.some(([schedule, { id }]) => tellsMore(schedule, sheet, id, column.key))) return [];
       const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
       return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
     });

@@ -1,3 +1,4 @@
+import { tellsMore } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { isBlank, SCHEMA, type Column, type Row, type SheetName } from '../../schedule/index.ts';
 import { numberCell, scheduleCell, scheduleColumn } from './cells.ts';
@@ -16,14 +17,7 @@ export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly R
 export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[]): Column[] {
   return SCHEMA[sheet].columns.filter((column) => column.key !== 'aliases' && rows.some(({ id }) =>
     column.role === 'input' && column.default !== undefined
-      ? schedule.isOwn(sheet, id, column.key) : tellsMore(schedule, sheet, id, column)));
-}
-
-/** Whether a figure has a value, and as one of marked cases another than the figure itself. */
-export function tellsMore(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): boolean {
-  const value = schedule.value(sheet, id, column.key);
-  const of = column.role === 'computed' ? column.inMarkedCase?.of : undefined;
-  return value !== null && (of === undefined || value !== schedule.value(sheet, id, of));
+      ? schedule.isOwn(sheet, id, column.key) : tellsMore(schedule, sheet, id, column.key)));
 }
 
 /** Some rows of a sheet as a table, each with its number on the sheet. */

@@ -24,6 +24,12 @@ const factorsOf = (profile: ReadProfile) => profile.factors.map(({ factor }) => 
 const EACH_HOUR = Array.from({ length: 24 }, (_none, hour) =>
   `${String(hour).padStart(2, '0')}–${String(hour + 1).padStart(2, '0')}`);
 
+test('what is the same in all hours is a figure, and no row of headings', () => {
+  const profile = read(['Router', ...EACH_HOUR.map(() => '12')].join('|'), { unit: 'W' });
+  expect(namesOf(profile)).toEqual(EACH_HOUR);
+  expect(new Set(factorsOf(profile))).toEqual(new Set([1]));
+});
+
 describe('24 columns', () => {
   const row = ['Blinds', ...EACH_HOUR.map((_name, hour) => String(hour / 100))].join('|');
   const starts = EACH_HOUR.map((_name, hour) => hour);
