@@ -66,6 +66,11 @@ export class CaseFigures {
     return this.covers.length === 0 || this.covers.some((covers) => covers[id] !== COVER.all);
   }
 
+  /** Whether a row is worth the same in each case, and by its own diversity. */
+  isAlike(id: number): boolean {
+    return this.values.every((values) => Object.is(values[id], this.values[0]![id]));
+  }
+
   /**
    * The worst of the cases that count for a row: its figure, unknown where it is in one of them, and the place of the
    * case, 0 where none is worse than the diversity of the row.
