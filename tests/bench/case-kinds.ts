@@ -23,6 +23,8 @@ export const CASE_EDITS: readonly CaseEdit[] = [
   { kind: 'type draw edit', sheet: 'types', key: 'draw', value: (call) => 20 + call },
   { kind: 'supply rating edit', sheet: 'supplies', key: 'rated', value: (call) => 77 + call },
 ];
+/** An edit in a variant: quantities that none of the edits before has given. */
+export const TRIED_EDIT: CaseEdit = { kind: 'quantity edit', sheet: 'devices', key: 'qty', value: (call) => 51 + call };
 export const FACTOR_EDIT: CaseEdit = { kind: 'factor edit', sheet: 'factors', key: 'factor', value: (call) => 0.123 + call / 1000 };
 
 export const OPENING = 'until figures are known';

@@ -96,7 +96,7 @@ export function overTarget({ rule, sheet, current, rating, message, worst, remed
 }
 
 /** Whether a case marked “together” has a factor for every group on the row. */
-const isTogetherKnown = (row: RowReader) =>
+export const isTogetherKnown = (row: RowReader) =>
   findColumn(row.sheet, 'togetherDemand') !== undefined && row.value('togetherDemand') !== null;
 
 interface Diversity {

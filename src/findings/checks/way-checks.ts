@@ -7,7 +7,9 @@ import type { RowReader } from '../row-reader.ts';
 import { START_UPS } from '../start-up.ts';
 import { UNSURE } from '../unsure-types.ts';
 import { inItsCase, WORST_IN } from '../worst-in.ts';
-import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import {
+  isTogetherKnown, livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor,
+} from './limit-checks.ts';
 import { startRemedy } from './start-checks.ts';
 import { wayRemedy } from './way-remedy.ts';
 import { widthMissing } from './width-checks.ts';
@@ -90,7 +92,9 @@ export const wayChecks: readonly Check[] = [
     find: (row) => {
       const [value, limit, connected] = [row.number('start'), row.number('rated'), row.number('connected')];
       if (value === null || limit === null || connected === null || row.value('kind') !== 'electronic') return undefined;
-      if (!exceeds(value, limit) || exceeds(connected, limit)) return undefined;
+      if (!exceeds(value, limit) || exceeds(row.number('demand') ?? 0, limit)) return undefined;
+      // That it lives on diversity says as much. Where cases say what comes together, they say nothing of a start.
+      if (exceeds(connected, limit) && !(isTogetherKnown(row) && exceeds(value, connected))) return undefined;
       const start = row.fact(START_UPS.ways);
       return {
         value, limit, message: row.sentence(() => [
