@@ -169,6 +169,11 @@ export class LoadSchedule {
     return this.#book.inCase(sheet, id, key, place);
   }
 
+  /** The most that such a figure comes to in what counts for a row; `null` where it is not known. */
+  mostInCases(sheet: SheetName, id: number, key: string): number | null {
+    return this.#book.most(sheet, id, key);
+  }
+
   /** Whether what the diversity of rows alone gives counts for a row: not where every case names all that is on it. */
   countsOwn(sheet: SheetName, id: number, key: string): boolean {
     return this.#book.countsOwn(sheet, id, key);

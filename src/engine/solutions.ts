@@ -2,7 +2,7 @@ import {
   findColumn, type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
 import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
-import { coverOf, COVER, type CaseFigures } from './cases/case-figures.ts';
+import { coverOf, COVER } from './cases/case-figures.ts';
 import { countedIn, type CaseTable } from './cases/case-table.ts';
 import { rowsReading } from './rows-reading.ts';
 import { inCasesOf, type Argument, type PreparedSolution } from './schema-rules.ts';
@@ -108,14 +108,16 @@ export class Solutions {
       const shares = this.#sharesInCases(solution, own, naming, each);
       const isUnsure = shares.length > 0 && naming.some((member) => this.#cases.isUnsure('devices', member));
       const isPartial = isUnsure || isPartialOwn(id) || naming.some(isPartialEach);
-      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat(), ...shares.flat()];
       const covers = this.#covers(solution, naming);
+      const countsOwn = covers.some((cover) => cover !== COVER.all);
+      const inputs = [whole.version, isPartial, countsOwn, ...own, ...naming, ...each.flat(), ...shares.flat()];
       const before = memory.kept[id];
       const isSolved = same(before?.inputs, inputs);
       if (isSolved && same(before!.covers, covers)) continue;
-      const solutions = isSolved ? before!.solutions : this.#solve(solution, own, each, shares, whole.lines);
+      const solutions = isSolved ? before!.solutions
+        : solveInCases(solution, own, each, shares, countsOwn, whole.lines);
       const solved = covers.length === 0 ? solutions[0]!
-        : this.#worst(solution, id, naming, solutions, covers, whole.lines, changed);
+        : this.#worst(solution, id, naming, solutions, covers, changed);
       // What is told of it may be another though no figure is known before or after.
       if (solved.outcome !== before?.outcome) changed.push({ sheet, id, key: solution.gives[0]! });
       memory.kept[id] = { inputs, solutions, covers, outcome: solved.outcome };
@@ -142,55 +144,35 @@ export class Solutions {
     }));
   }
 
-  /** Solves it by the diversity of rows, and for each case; cases with the same shares are solved once. */
-  #solve(
-    { diversity, each: args, solve }: PreparedSolution, own: readonly CellValue[], each: CellValue[][],
-    shares: readonly CellValue[][], whole: CellValue[][],
-  ): Solved[] {
-    const place = args.findIndex(({ path }) => path === diversity?.key);
-    const known = new Map<string, Solved>();
-    const solved = (each: CellValue[][]): Solved => {
-      const name = shares.length === 0 ? '' : each.map((cells) => cells[place]).join(' ');
-      const result = known.get(name) ?? solve(own, each, whole);
-      known.set(name, result);
-      return result;
-    };
-    return [solved(each), ...shares.map((inCase) => solved(each.map((cells, member) =>
-      cells.map((cell, at) => at === place ? inCase[member]! : cell))))];
-  }
-
   /** Keeps what a solution came to in each case, and tells the worst of those that count. */
   #worst(
-    { sheet, from, gives, givesEach, diversity }: PreparedSolution, id: number, naming: readonly number[],
-    solutions: readonly Solved[], covers: readonly number[], whole: readonly CellValue[][], changed: ChangedFigure[],
+    { sheet, from, gives, givesEach }: PreparedSolution, id: number, naming: readonly number[],
+    solutions: readonly Solved[], covers: readonly number[], changed: ChangedFigure[],
   ): Solved {
     const count = covers.length;
     const solvedIn = (at: number) => solutions[at] ?? solutions[0]!;
     const countsOwn = covers.some((cover) => cover !== COVER.all);
     const counting = [...Array(count + 1).keys()].filter((at) => at > 0 || countsOwn).map(solvedIn);
-    const figuresOf = (on: SheetName, key: string): CaseFigures =>
-      this.#columns[on].caseFigures(key, count, this.#document.capacity(on));
-    const keep = (on: SheetName, key: string, row: number, valueIn: (solved: Solved) => unknown): number | null => {
-      const figures = figuresOf(on, key);
-      const before = figures.of(row);
-      figures.values.forEach((values, at) => {
-        const value = valueIn(solvedIn(at));
-        values[row] = typeof value === 'number' ? value : NaN;
-      });
-      figures.covers.forEach((each, at) => { each[row] = covers[at]!; });
-      // One that is not the worst counts in what is added up by case.
-      if (!same(before, figures.of(row))) changed.push({ sheet: on, id: row, key });
-      const { value } = figures.worst(row, inCasesOf(on, key) === 'highest');
-      return Number.isNaN(value) ? null : value;
+    const keeper = (on: SheetName, key: string) => {
+      const figures = this.#columns[on].caseFigures(key, count, this.#document.capacity(on));
+      const isHighest = inCasesOf(on, key) === 'highest';
+      return (row: number, valueIn: (solved: Solved) => unknown): number | null => {
+        const differs = figures.set(row, covers, (at) => {
+          const value = valueIn(solvedIn(at));
+          return typeof value === 'number' ? value : NaN;
+        });
+        // One that is not the worst counts in what is added up by case.
+        if (differs) changed.push({ sheet: on, id: row, key });
+        const { value } = figures.worst(row, isHighest);
+        return Number.isNaN(value) ? null : value;
+      };
     };
-    const figures = Object.fromEntries(gives.map((key) => {
-      if (inCasesOf(sheet, key) !== undefined) return [key, keep(sheet, key, id, (solved) => solved.figures[key])];
-      const texts = counting.map((solved) => solved.figures[key] ?? null);
-      const isText = diversity?.strictest !== undefined && texts.every((text) => typeof text !== 'number');
-      return [key, isText ? diversity.strictest(texts, whole) : solutions[0]!.figures[key] ?? null];
+    const figures = Object.fromEntries(gives.map((key) => [key, inCasesOf(sheet, key) === undefined
+      ? solutions[0]!.figures[key] ?? null : keeper(sheet, key)(id, (solved) => solved.figures[key])]));
+    const each = Object.fromEntries(givesEach.map((key) => {
+      const keep = keeper(from, key);
+      return [key, naming.map((member, place) => keep(member, (solved) => solved.each?.[key]?.[place]))];
     }));
-    const each = Object.fromEntries(givesEach.map((key) =>
-      [key, naming.map((member, place) => keep(from, key, member, (solved) => solved.each?.[key]?.[place]))]));
     const outcome = counting.find((solved) => solved.outcome !== undefined)?.outcome;
     return {
       figures, each, missing: Math.max(...counting.map(({ missing }) => missing)),
@@ -310,6 +292,27 @@ export class Solutions {
       .filter((each) => each !== undefined);
     return (id) => readers.some((isPartial) => isPartial(id));
   }
+}
+
+/**
+ * Solves it by the diversity of rows, and for each case; cases with the same shares are solved once.
+ * @returns one for each, first by the diversity of rows; one alone where it hangs on none of them, or gives what holds
+ * in all that count.
+ */
+function solveInCases(
+  { diversity, each: args, solve }: PreparedSolution, own: readonly CellValue[], each: CellValue[][],
+  shares: readonly CellValue[][], countsOwn: boolean, whole: CellValue[][],
+): readonly Solved[] {
+  if (diversity === undefined || shares.length === 0) return [solve(own, each, whole)];
+  const place = args.findIndex(({ path }) => path === diversity.key);
+  const ofRows = each.map((cells) => cells[place]!);
+  const unlike: (readonly CellValue[])[] = [];
+  const places = (diversity.once === true && !countsOwn ? shares : [ofRows, ...shares]).map((inCase) => {
+    const known = unlike.findIndex((other) => same(other, inCase));
+    return known >= 0 ? known : unlike.push(inCase) - 1;
+  });
+  const solved = diversity.inCases(own, each, unlike, whole);
+  return diversity.once === true ? solved : places.map((at) => solved[at]!);
 }
 
 /** Whether a figure is less than the whole where rows cannot be reckoned with. */

@@ -8,7 +8,7 @@ import { gather } from './gather.ts';
 import { pass } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { rowsReading } from './rows-reading.ts';
-import { argument, inCasesOf, ruleOf, type Argument } from './schema-rules.ts';
+import { argument, inCasesOf, ruleOf, worstOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { TagIndex } from './tag-index.ts';
@@ -130,14 +130,24 @@ export class Workbook {
   }
 
   /**
-   * The case in which a figure of a row is worst, by its place, and -1 for the diversity of rows alone.
+   * The case in which a figure of a row is worst, by its place, and -1 for the diversity of rows alone, or where it is
+   * the same in whatever case.
+   * @param isHighest whether it is worst where it is highest; as its column says unless said otherwise.
    * @returns `undefined` for a figure that is not worked out in cases, and where there are none.
    */
-  worstPlace(sheet: SheetName, id: number, key: string): number | undefined {
-    const how = inCasesOf(sheet, key);
-    if (typeof how !== 'string') return undefined;
+  worstPlace(
+    sheet: SheetName, id: number, key: string, isHighest = inCasesOf(sheet, key) === 'highest',
+  ): number | undefined {
+    if (typeof inCasesOf(sheet, key) !== 'string') return undefined;
     const figures = this.#columns[sheet].inCases.get(key);
-    return figures === undefined ? undefined : figures.worst(id, how === 'highest').place - 1;
+    if (figures === undefined) return undefined;
+    return figures.isAlike(id) && worstOf(sheet, key) === undefined ? -1 : figures.worst(id, isHighest).place - 1;
+  }
+
+  /** The most that a figure of a row comes to in what counts for it; `null` where that is not known. */
+  most(sheet: SheetName, id: number, key: string): number | null {
+    const value = this.#columns[sheet].inCases.get(key)?.worst(id, true).value ?? this.number(sheet, id, key);
+    return Number.isNaN(value) ? null : value;
   }
 
   /** What a row counts in a case with a figure that hangs on its group; `null` where it is not known. */

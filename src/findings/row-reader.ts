@@ -136,6 +136,12 @@ export class RowReader {
     return null;
   }
 
+  /** The most that a figure of the row comes to in the cases; `null` when that is unknown. */
+  most(key: string): number | null {
+    this.#note(key);
+    return this.#source.book.most(this.sheet, this.#row.id, key);
+  }
+
   /** How many rows a total lacks. */
   missing(key: string): number {
     this.#note(key);

@@ -52,7 +52,7 @@ export function sizeLines(figures: Figures): string[][] {
 }
 
 const twoDigits = (ratio: number) => ratio.toFixed(ratio < 1 ? 2 : ratio < 10 ? 1 : 0);
-const times = (ratio: number) => `× ${twoDigits(ratio)}`;
+export const times = (ratio: number) => `× ${twoDigits(ratio)}`;
 
 /** A ratio as a part of the whole: «1/33», or «× 1.2» when it is more. */
 function part(ratio: number): string {

@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { browserBudgets, browserLines } from './browser/browser-report.ts';
 import { budgets, isMet, type Budget } from './budgets.ts';
+import { CASE_HEADING, caseBudgets, caseLines, measureCases } from './case-figures.ts';
 import { effortOf } from './effort.ts';
 import { FigureGatherer, FORMULA_AFTER, type Figures } from './figures.ts';
 import { measure } from './measure.ts';
@@ -15,6 +16,7 @@ const HELP = `npm run bench -- [options]
   --rows N,…    only these sizes (${SIZES.map(({ rows }) => rows).join(', ')})
   --markdown    tables in Markdown
   --browser     the element in a browser instead: start, edit to paint
+  --cases       cases and variants beside a schedule without them, and nothing else
   --check       exit with 1 when a budget is missed`;
 
 /** Measures one size: fresh processes, one round after the other, every second round in reverse order. */
@@ -44,7 +46,7 @@ async function measureSize(rows: number, quick: boolean): Promise<Figures> {
 const { values: options } = parseArgs({
   options: {
     quick: { type: 'boolean', default: false }, rows: { type: 'string' }, markdown: { type: 'boolean', default: false },
-    browser: { type: 'boolean', default: false }, check: { type: 'boolean', default: false },
+    browser: { type: 'boolean', default: false }, cases: { type: 'boolean', default: false }, check: { type: 'boolean', default: false },
     help: { type: 'boolean', default: false },
   },
 });
@@ -70,7 +72,13 @@ async function measureEngine(): Promise<Budget[]> {
     console.log(`\n${options.markdown ? '### ' : ''}${rows.toLocaleString('en')} device rows\n`);
     console.log(table(HEADING, sizeLines(figures)));
   }
-  return budgets(bySize);
+  return [...budgets(bySize), ...sizes.some(({ rows }) => rows === 10_000) ? await measureWithCases() : []];
+}
+
+async function measureWithCases(): Promise<Budget[]> {
+  const figures = await measureCases(options.quick);
+  console.log(`\n${table(CASE_HEADING, caseLines(figures))}`);
+  return caseBudgets(figures);
 }
 
 async function measureScreen(): Promise<Budget[]> {
@@ -87,7 +95,7 @@ async function measureScreen(): Promise<Budget[]> {
 }
 
 console.log(machine());
-const list = options.browser ? await measureScreen() : await measureEngine();
+const list = options.browser ? await measureScreen() : options.cases ? await measureWithCases() : await measureEngine();
 const busy = busyLine();
 if (busy !== undefined) console.log(`\n${busy}`);
 const missed = list.filter((budget) => !isMet(budget)).length;

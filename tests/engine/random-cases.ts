@@ -38,8 +38,11 @@ export const someCasesContent: fc.Arbitrary<Content> = fc.record({
   factors: fc.array(someFactor, { maxLength: 12 }), isAll: fc.boolean(), otherLoss: fc.constantFrom(0, 60),
   devices: fc.array(someDevice, { minLength: 1, maxLength: 7 }), outputs: fc.array(someOutput, { maxLength: 3 }),
   basis: fc.constantFrom('connected', 'demand'), feedDiversity: fc.constantFrom(null, 0.6),
-  second: fc.constantFrom<CellValue>(null, null, 'F2'),
-}).map(({ groups, cases, factors, isAll, otherLoss, devices, outputs, basis, feedDiversity, second }): Content => ({
+  second: fc.constantFrom<CellValue>(null, null, 'F2'), rated: fc.constantFrom(3, 6, 15), way: fc.constantFrom(1, 3, 8),
+  feed: fc.constantFrom(1, 6, 25),
+}).map(({
+  groups, cases, factors, isAll, otherLoss, devices, outputs, basis, feedDiversity, second, rated, way, feed,
+}): Content => ({
   details: {},
   sheets: {
     types: [
@@ -50,14 +53,14 @@ export const someCasesContent: fc.Arbitrary<Content> = fc.record({
       },
     ],
     supplies: ['P', 'Q'].map((rail): Cells => ({
-      rail, rated: 6, efficiency: 0.85, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.03, feed: 'M',
+      rail, rated, efficiency: 0.85, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.03, feed: 'M',
       inputPowerFactor: 0.6, inputInrush: 30, ...rail === 'P' ? { standbyHours: 4, battery: 17, fuse: 4, fuseKind: 'gG' } : {},
     })),
     enclosures: [{
       enclosure: 'E', height: 400, width: 300, depth: 150, mounting: 'wall', otherLoss, ambient: 25, maxInside: 55,
     }],
     ways: [
-      { way: 'F1', rail: 'P', kind: 'electronic', rated: 3 }, { way: 'F2', rail: 'P', kind: 'B', rated: 2 },
+      { way: 'F1', rail: 'P', kind: 'electronic', rated: way }, { way: 'F2', rail: 'P', kind: 'B', rated: 2 },
       { way: 'F3', rail: 'Q', kind: 'electronic', rated: 2 },
     ],
     conductors: [
@@ -77,7 +80,7 @@ export const someCasesContent: fc.Arbitrary<Content> = fc.record({
       output: `Q${at}`, contact: 'K', ...output,
       ...to === 'feed' && output.kind === 'resistive' ? { feed: 'M' } : { kind: 'dc', rail: 'Q' },
     })),
-    feeds: [{ feed: 'M', rated: 6, curve: 'C', diversity: feedDiversity }],
+    feeds: [{ feed: 'M', rated: feed, curve: 'C', diversity: feedDiversity }],
     cases: cases.map((each, at) => ({ case: CASES[at]!, ...each })),
     factors: apart([...factors, ...isAll ? ALL : []]),
   },

@@ -123,3 +123,17 @@ test('a case that names all that is on a feed takes the place of its diversity',
   expect(valueAt(FEED([heaters]), 'feeds', 0, 'demand')).toBeCloseTo(3, 12);
   expect(valueAt(FEED([heaters, { case: 'morning', group: 'fans', factor: 1 }]), 'feeds', 0, 'demand')).toBeCloseTo(5, 12);
 });
+
+test('a case that says what comes together says nothing of starts beyond it', () => {
+  const ruled = (inrush: number, qty: number, together: boolean) => findingsAt(scheduleOf({
+    types: [{ type: 'M', draw: 500, inrush, nodes: 0, group: 'motors' }], supplies: [{ rail: 'P1', rated: 20 }],
+    ways: [{ way: 'F1', rail: 'P1', kind: 'electronic', rated: 2 }], runs: [{ run: 'W1', way: 'F1' }],
+    devices: [{ ref: 'D1', type: 'M', qty, run: 'W1' }], cases: [{ case: 'power return', together }],
+    factors: [{ case: 'power return', group: 'motors', factor: 0.2 }],
+  }), 'ways').filter(({ severity }) => severity === 'near').map(({ rule }) => rule);
+  // 3 × 0.5 A run, and start with 3 A; 5 × 0.5 A are more than the way bears, and the case says that 0.5 A come together.
+  expect(ruled(1, 3, true)).toEqual(['way-over-start']);
+  expect(ruled(1, 5, true)).toEqual(['way-over-start']);
+  expect(ruled(0.5, 5, true)).toEqual([]);
+  expect(ruled(1, 5, false)).toEqual(['way-lives-on-diversity']);
+});

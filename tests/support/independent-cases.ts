@@ -34,9 +34,11 @@ export interface InCases {
   readonly countsOwn: boolean;
 }
 
-type Row = Readonly<Record<string, unknown>>;
+type Row = object;
 
-/** What a schedule with cases comes to; figures of each row of each sheet, in their order, without statuses. */
+/**
+ * What a schedule with cases comes to; figures of each row of each sheet, in their order, with statuses.
+ */
 export interface FiguresInCases {
   readonly sheets: Readonly<Record<string, readonly Row[]>>;
   /** Names of the cases that are worked out. */
@@ -45,6 +47,22 @@ export interface FiguresInCases {
   readonly inCases: Readonly<Record<string, readonly Readonly<Record<string, InCases>>[]>>;
   /** The plain schedule of each case; first that by the diversity of rows alone. */
   readonly plain: readonly InputSchedule[];
+  /** Device rows with their run, what they draw, and what of it in each case. */
+  readonly devices: readonly DeviceInCases[];
+}
+
+/** A device row with what it comes to. */
+export interface DeviceInCases {
+  readonly row: InputRow;
+  readonly run: InputRow | undefined;
+  /** Of one [mA], and of all at once [A]. */
+  readonly unitDraw: Known;
+  readonly connected: Known;
+  readonly inrush: Known;
+  /** In each case [A], first by its own diversity. */
+  readonly demands: readonly Known[];
+  /** Whether another share of it may be on in some case. */
+  readonly isUnsure: boolean;
 }
 
 /** The cases of a schedule with the factors that name them. */
@@ -183,12 +201,14 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
     supplyLoss: each(onEnclosure(row), ({ enclosures }) => enclosures[at]!.supplyLoss),
   }));
   const enclosures = sheet('enclosures').map((_row, at) => {
-    const { status: _status, ...warmest } =
+    const { status: inWarmest, ...warmest } =
       figures[placeOf(inCases.enclosures![at]!.supplyLoss!)]!.enclosures[at]!;
     const partial = {
       supplyLoss: anywhere((of) => of.enclosures[at]!.partial.supplyLoss), usedWidth: warmest.partial.usedWidth,
     };
-    return { ...warmest, partial };
+    // A loss that is not known in one case may make it warmer there.
+    const status = inWarmest === 'ok' && partial.supplyLoss ? 'incomplete' : inWarmest;
+    return { ...warmest, partial, status };
   });
   const topOf = (supply: InputRow) => {
     const enclosure = named(enclosureOf, supply.enclosure);
@@ -209,13 +229,22 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
       ? sum + (extraOf(place) ?? 0) - (figures[0]!.runs[place]!.extra ?? 0) : sum, figures[0]!.supplies[at]!.connected);
     const { partial, surge } = figures[placeOf(demand!)]!.supplies[at]!;
     const standby = marked(demand!, onSupply(row), 'standby', false)!;
+    const together = marked(demand!, onSupply(row), 'together', true);
+    const isPartial = (key: keyof typeof partial) => anywhere((of) => of.supplies[at]!.partial[key]);
+    const enclosure = named(enclosureOf, row.enclosure);
+    const status = figures[0]!.again.supplies[at]!({
+      usable, isUsablePartial: isPartial('usable'), connected: { sum: connected, partial: isPartial('connected') },
+      demand: { sum: worst, partial: isPartial('demand') }, isCovered: together !== null, standby, top: topOf(row),
+      isTopPartial: enclosure !== undefined && enclosures[sheet('enclosures').indexOf(enclosure)]!.partial.supplyLoss,
+    });
     return {
+      status,
       usable, connected, demand: worst, loading: over(worst, usable), spare: minus(times(usable, target), worst),
       limitDiversity: over(times(usable, target), connected), fuseLoading: over(worst, number(row, 'fuse')),
       loss: worstOf(loss!, true), inputCurrent: worstOf(inputCurrent!, true), power: worstOf(power!, true), surge,
       worstCase: nameOf(placeOf(demand!)), standbyDemand: standby, batteryNeeded: batteryNeeded(row, standby),
       batteryLasts: batteryLasts(row, standby),
-      togetherDemand: marked(demand!, onSupply(row), 'together', true),
+      togetherDemand: together,
       partial: Object.fromEntries(Object.keys(partial).map((key) =>
         [key, anywhere((of) => of.supplies[at]!.partial[key as keyof typeof partial])])),
     };
@@ -237,7 +266,12 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
       sum + (supplies[place]![key] ?? 0) - (figures[0]!.supplies[place]![key] ?? 0), 0);
     const { connected, supplySurge, outputSurge, partial } = figures[0]!.feeds[at]!;
     const [all, start] = [connected + more('inputCurrent'), supplySurge + more('surge')];
+    const total = (sum: number, key: keyof typeof partial) =>
+      ({ sum, partial: anywhere((of) => of.feeds[at]!.partial[key]) });
+    const status = figures[0]!.again.feeds[at]!(total(all, 'connected'), total(worstOf(drawn!, true)!, 'drawn'),
+      [total(start, 'supplySurge'), total(outputSurge, 'outputSurge')], worst);
     return {
+      status,
       connected: all, drawn: worstOf(drawn!, true), demand: worst, loading: over(worst, rated),
       spare: minus(times(rated, number(row, 'target', 0.8)), worst), supplySurge: start, outputSurge,
       inrush: plus(all, Math.max(start, outputSurge)), worstCase: worst === null ? null : nameOf(placeOf(demand!)),
@@ -308,7 +342,17 @@ export function recalculateInCases(schedule: InputSchedule): FiguresInCases {
         return { ...figures, share: over(figures.demand, supply ? usableOf(supply, topOf(supply)) : null) };
       }),
       supplies, feeds, ways, runs, enclosures, cases,
+      // Nothing of these hangs on how much is on together.
+      branches: own.branches, modules: own.modules, outputs: own.outputs,
     },
     cases: all.map(({ row }) => typeof row.case === 'string' ? row.case : ''), inCases, plain,
+    devices: sheet('devices').map((row, at): DeviceInCases => {
+      const { unitDraw, connected } = own.devices[at]!;
+      return {
+        row, run: named(runOf, row.run), unitDraw, connected, inrush: number(named(types, row.type), 'inrush'),
+        demands: figures.map(({ devices }) => devices[at]!.demand),
+        isUnsure: all.some((one) => together(one).unsureDevices[at] === true),
+      };
+    }),
   };
 }

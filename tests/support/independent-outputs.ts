@@ -166,12 +166,15 @@ export interface FeedFigures {
   partial: { connected: boolean; drawn: boolean; supplySurge: boolean; outputSurge: boolean };
 }
 
-/** Figures of a feed, and what its limits say. */
+/**
+ * Figures of a feed, and what its limits say.
+ * @param demand what is asked of it [A]; what is drawn by its own diversity unless said otherwise
+ */
 export function feedOf(
   row: InputRow, connected: Sum, drawn: Sum, supplySurge: Sum, outputSurge: Sum,
+  demand = times(drawn.sum, number(row, 'diversity', 1)),
 ): { figures: FeedFigures; verdict: Verdict } {
   const [rated, target] = [number(row, 'rated'), number(row, 'target', 0.8)];
-  const demand = times(drawn.sum, number(row, 'diversity', 1));
   const loading = over(demand, rated);
   const inrush = plus(connected.sum, supplySurge.sum > outputSurge.sum ? supplySurge.sum : outputSurge.sum);
   return {

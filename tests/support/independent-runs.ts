@@ -18,6 +18,9 @@ export interface RunFigures {
   readonly endVoltage: number | null;
   readonly drop: number | null;
   readonly faultCurrent: number;
+  /** What the cable leaves of a short circuit at its end, and what makes its way act at once, NaN for none [A]. */
+  readonly shortCircuit: number;
+  readonly actsAt: number;
   /** What the cable carries where it lies [A]; without end where its conductor does not say. */
   readonly carries: number;
   readonly faults: readonly RunFault[];
@@ -78,8 +81,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       other === run || (run.way !== undefined && other.way === run.way) ? sum + demandOf(other, place) : sum, 0);
     const available = Math.max(0,
       supplies[at]!.usable! * number(supply.peak, 1) - Math.max(0, supplies[at]!.demand - through));
-    const faultCurrent = Math.min(available,
-      lowest / (cold * (1 + 0.00393 * 50) * length + number(supply.innerResistance, 0.3)));
+    const shortCircuit = lowest / (cold * (1 + 0.00393 * 50) * length + number(supply.innerResistance, 0.3));
+    const faultCurrent = Math.min(available, shortCircuit);
 
     const faults: RunFault[] = [];
     if (celsius > laid.highest) faults.push('too warm');
@@ -99,7 +102,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     if (rated > carries || rated * number(way.k2, operatingMultiple(kind, rated)) > 1.45 * carries) {
       faults.push('conductor protection');
     }
-    if (faultCurrent < number(way.trip, TRIPS[kind] ?? NaN) * rated) faults.push('short circuit');
+    const actsAt = number(way.trip, TRIPS[kind] ?? NaN) * rated;
+    if (faultCurrent < actsAt) faults.push('short circuit');
     const limits = [number(way.rated, Infinity), carries];
     const measured = measuredRun(run, {
       nominal: voltage, worked: nominal?.current ?? null, limit: Math.min(...limits, number(supply.rated)),
@@ -120,7 +124,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     if (measured.near) faults.push('measured near');
     return {
       run: String(run.run), current: nominal?.current ?? null, endVoltage: least?.endVoltage ?? null,
-      drop: nominal === null ? null : voltage - nominal.endVoltage, faultCurrent, carries, faults,
+      drop: nominal === null ? null : voltage - nominal.endVoltage, faultCurrent,
+      shortCircuit, actsAt, carries, faults,
     };
   });
 }

@@ -54,6 +54,50 @@ function isSelective(fuse: number, fuseKind: string, rated: number, kind: string
   return available === null ? null : above(BREAKERS[fuseKind]! * fuse, available);
 }
 
+/** What a status of a way follows from [A]. */
+export interface WayBasis {
+  readonly demand: number;
+  readonly connected: number;
+  readonly largest: number;
+  readonly start: number;
+  /** What the supply has for a short circuit on it, at least and at most of all cases; `null` is not known. */
+  readonly available: number | null;
+  readonly most: number | null;
+  /** Whether a case says how much of all that is on it comes together. */
+  readonly isCovered: boolean;
+  /** Whether a start of something on it cannot be read. */
+  readonly isStartUnread: boolean;
+}
+
+const tripOf = (way: Row) => num(way, 'trip') ?? (typeof way.kind === 'string' ? TRIP[way.kind]! : null);
+const k2Of = (way: Row) => num(way, 'k2') ?? (typeof way.kind === 'string' ? overload(way.kind, num(way, 'rated')) : null);
+
+/** What the limits of a way say. */
+export function wayStatus(
+  way: Row, supply: Row | undefined,
+  { demand, connected, largest, start, available, most, isCovered, isStartUnread }: WayBasis,
+): WayFigures['status'] {
+  const [rated, trip, k2] = [num(way, 'rated'), tripOf(way), k2Of(way)];
+  const [fuse, fuseKind] = [num(supply, 'fuse'), supply?.fuseKind];
+  // The more there is for a short circuit, the sooner the breaker of the supply acts too.
+  const selective = rated === null || typeof way.kind !== 'string' || fuse === null || typeof fuseKind !== 'string'
+    ? true : isSelective(fuse, fuseKind, rated, way.kind, most);
+  if (rated !== null && (above(demand, rated) || above(largest, rated))) return 'over';
+  if (trip !== null && above(BREAKERS[String(way.kind)] ?? 0, trip)) return 'near';
+  // A case that says what comes together says so of what runs, and of a start that takes no more than that.
+  const starts = way.kind === 'electronic' && rated !== null && above(start, rated) && !(isCovered && !above(start, connected));
+  const near = rated !== null && (above(demand, rated * num(way, 'target', 0.8)!)
+    || (above(connected, rated) && !isCovered) || starts || selective === false
+    || (available !== null && trip !== null && above(trip * rated, available)));
+  if (near) return 'near';
+  // A fuse of unknown kind may well be of the kind of the way.
+  const isUnclear = fuse !== null && typeof fuseKind !== 'string' && rated !== null && typeof way.kind === 'string'
+    && isSelective(fuse, way.kind, rated, way.kind, null) === false;
+  const isKnown = !isUnclear && !isStartUnread && !isUnread(supply, 'fuse') && rated !== null && available !== null
+    && trip !== null && k2 !== null;
+  return isKnown ? 'ok' : 'incomplete';
+}
+
 /** The figures of every way, in order. */
 export function independentWays({ supplies, ways, runs, devices, types }: WaySheets): WayFigures[] {
   const amps = (row: Row) => num(row, 'qty')! * num(row, 'unitDraw')! / 1000;
@@ -84,23 +128,14 @@ export function independentWays({ supplies, ways, runs, devices, types }: WayShe
     const most = each === null ? null : each * counting * num(supply, 'peak', 1)!;
     const all = sum(devices.filter((device) => railOfDevice(device) === way.rail), diversity);
     const available = supply === undefined || most === null ? null : Math.max(0, most - Math.max(0, all - demand));
-    const [fuse, fuseKind] = [num(supply, 'fuse'), supply?.fuseKind];
-    const selective = rated === null || typeof way.kind !== 'string' || fuse === null || typeof fuseKind !== 'string'
-      ? true : isSelective(fuse, fuseKind, rated, way.kind, available);
-    const over = rated !== null && (above(demand, rated) || above(largest, rated));
-    const isTripTooLow = trip !== null && above(BREAKERS[String(way.kind)] ?? 0, trip);
-    const near = isTripTooLow || rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
-      || (way.kind === 'electronic' && above(start, rated)) || selective === false
-      || (available !== null && trip !== null && above(trip * rated, available)));
-    // A fuse of unknown kind may well be of the kind of the way.
-    const isUnclear = fuse !== null && typeof fuseKind !== 'string' && rated !== null && typeof way.kind === 'string'
-      && isSelective(fuse, way.kind, rated, way.kind, null) === false;
     const isStartUnread = way.kind === 'electronic'
       && on.some((row) => row.qty !== 0 && isUnread(types.find(({ type }) => type === row.type), 'inrush'));
-    const isKnown = !isUnclear && !isStartUnread && !isUnread(supply, 'fuse') && rated !== null && available !== null && trip !== null && k2 !== null;
+    const status = wayStatus(way, supply, {
+      demand, connected, largest, start, available, most: available, isCovered: false, isStartUnread,
+    });
     return {
       trip, k2, connected, demand, largest, start, available,
-      status: over ? 'over' : near ? 'near' : isKnown ? 'ok' : 'incomplete',
+      status,
     };
   });
 }

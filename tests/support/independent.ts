@@ -51,6 +51,11 @@ export interface Figures {
   feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[];
   /** What runs draw beyond their devices, how warm they are, the rail behind them. */
   runs: { extra: Known; celsius: Known; rail: Cell; partial: boolean }[];
+  /** Statuses that would follow from other figures than these, as the worst of several cases is one. */
+  again: {
+    supplies: ((change: Partial<SupplyTotals>) => Status)[];
+    feeds: ((connected: Total, drawn: Total, surges: readonly [Total, Total], demand: Known) => Status)[];
+  };
 }
 
 /** How far things are on together that no cell of a schedule tells, row by row. */
@@ -198,19 +203,25 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
   });
   const lengths = gather(sheet('runs'), of('runs', 'branch'), (index) => number(sheet('runs')[index], 'length'));
 
+  const supplies = firstOfTag(sheet('supplies'), 'rail', (row, tag) => (change: Partial<SupplyTotals>) => {
+    const totals = {
+      usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
+      demand: demand(tag), starting: starting(tag), switched: onRail(tag).sum, isMisplaced: misplaced.has(row),
+      leastTrip: leastTrip(tag), ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!, ...change,
+    };
+    return incompleteIf(supplyFigures(row, totals), isDoubled('supplies', 'rail')(row)
+      || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row) || totals.isUsablePartial
+      || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }));
+  });
+  const isFeedRowUnsure = (row: InputRow) => isDoubled('feeds', 'feed')(row) || isPlaceLost(row)
+    || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row);
+
   return {
     devices: sheet('devices').map((_row, index) => {
       const supply = named(supplyOf, rails[index]);
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
-    supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      incompleteIf(supplyFigures(row, {
-        usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), switched: onRail(tag).sum, isMisplaced: misplaced.has(row),
-        leastTrip: leastTrip(tag),
-        ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
-      }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
-        || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
+    supplies: supplies.map((judge) => judge({})),
     runs: extras.map(({ amps, celsius, partial }, index) =>
       ({ extra: amps, celsius, partial, rail: railOf(sheet('runs')[index]) })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
@@ -227,9 +238,12 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
       judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), totalOf(onFeedTogether(tag), takenFrom(tag)),
-        supplySurge(tag), outputSurge(tag)),
-        isDoubled('feeds', 'feed')(row) || isPlaceLost(row) || doubled('enclosures', 'enclosure', row.enclosure)
-          || hasFault(row))),
+        supplySurge(tag), outputSurge(tag)), isFeedRowUnsure(row))),
+    again: {
+      supplies: supplies.map((judge) => (change) => judge(change).status),
+      feeds: sheet('feeds').map((row) => (all, drawn, [supply, output], asked) =>
+        judged(feedOf(row, all, drawn, supply, output, asked), isFeedRowUnsure(row)).status),
+    },
     enclosures: enclosures.map((figures, index) =>
       incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
   };
@@ -324,12 +338,12 @@ function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): Enclos
 }
 
 /** Where a supply stands: how warm it is there. */
-interface Standing {
+export interface Standing {
   readonly top: Known;
   readonly isTopPartial: boolean;
 }
 
-interface SupplyTotals extends Standing {
+export interface SupplyTotals extends Standing {
   readonly usable: Known;
   readonly isUsablePartial: boolean;
   readonly connected: Total;
@@ -341,6 +355,10 @@ interface SupplyTotals extends Standing {
   readonly leastTrip: Known;
   /** Whether something on it is entered on another rail too. */
   readonly isMisplaced: boolean;
+  /** Whether a case says how much of all that is on it comes together. */
+  readonly isCovered?: boolean;
+  /** What its battery has to bear [A]; its demand without cases. */
+  readonly standby?: number;
 }
 
 /** Up to here supplies give all that is written on them [°C]: common practice, no source. */
@@ -348,7 +366,7 @@ const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const { usable, isUsablePartial, connected, demand, starting, switched, leastTrip } = totals;
-  const { top, isTopPartial, isMisplaced } = totals;
+  const { top, isTopPartial, isMisplaced, isCovered = false, standby = demand.sum } = totals;
   const isOneTooMuch = starting.some(({ row: device, unitDraw }) =>
     (number(device, 'qty') ?? 0) > 0 && exceeds(over(unitDraw, 1000), usable));
   const { inputCurrent, surge, isAsked } = totals.input;
@@ -357,7 +375,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const units = number(row, 'units', 1);
   const peak = number(row, 'peak', 1);
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
-  const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
+  const [needed, battery] = [batteryNeeded(row, standby), number(row, 'battery')];
   const measured = measuredSupply(row, usable, demand.sum, demand.partial, Math.min(
     ...starting.map(({ row: device, type }) => number(device, 'qty') === 0 ? Infinity : number(type, 'maxVoltage') ?? Infinity)));
   const start = startUp(row, usable, starting, switched);
@@ -367,7 +385,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     || ((offAt !== null || isNotDerated) && (top === null || isTopPartial)));
   return {
     usable, connected: connected.sum, demand: demand.sum, loading, batteryNeeded: needed,
-    batteryLasts: batteryLasts(row, demand.sum),
+    batteryLasts: batteryLasts(row, standby),
     spare: minus(times(usable, target), demand.sum),
     limitDiversity: over(times(usable, target), connected.sum),
     fuseLoading: over(demand.sum, fuse),
@@ -376,7 +394,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
       exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || hasMisfit(starting, row)
         || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
         || (top !== null && offAt !== null && !exceeds(offAt, top)),
-      exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
+      exceeds(loading, target) || (!isCovered && (exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)))
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
       usable === null || target === null || demand.partial || isMisplaced || lacksWarmth || start.isPartial
         || (needed !== null && battery === null) || isAsked || hasFault(row)
@@ -433,7 +451,7 @@ function worst(over: boolean, near: boolean, incomplete: boolean): Status {
 
 // Tags and totals
 
-interface Total {
+export interface Total {
   readonly sum: number;
   readonly partial: boolean;
 }

@@ -1,6 +1,6 @@
-import type { Run } from './run.ts';
+import type { Run, Tap } from './run.ts';
 import { keepsLimits, type RunLimits } from './run-limits.ts';
-import { tapOrder } from './tap-order.ts';
+import { heaviestFirst, tapOrder } from './tap-order.ts';
 
 /** Runs that would be this many times longer have no limit in practice. */
 const UNLIMITED = 2 ** 40;
@@ -22,6 +22,7 @@ const MOST_HALVINGS = 100;
  * @param lengthMetres length of the run as it is [m], above 0
  * @param limits what the run has to keep to; a limit left out is not checked
  * @param faultOhmPerMetre loop resistance when a short circuit comes [Ω/m], that of the run where it is left out
+ * @param others what hangs on it in other cases, in which it may not fail either
  * @returns the length [m]; 0 when it fails at any length (a supply that limits its output below what clears the
  *   protection, devices that need more than the supply has, a conductor that does not carry the current), `null` when
  *   nothing limits it
@@ -36,20 +37,31 @@ const MOST_HALVINGS = 100;
  */
 export function longestRun(
   { supplyVolts, loopOhmPerMetre, taps, fedAgainMetres }: Run, lengthMetres: number, limits: RunLimits,
-  faultOhmPerMetre = loopOhmPerMetre,
+  faultOhmPerMetre = loopOhmPerMetre, others: readonly (readonly Tap[])[] = [],
 ): number | null {
-  const tried = { supplyVolts, lengthMetres, order: tapOrder(taps) };
-  /** With the cable behind its end as much shorter as the run is longer, so that it stays what it is. */
-  const triedFedAgain = (metres: number) =>
-    ({ supplyVolts, lengthMetres: metres, order: tapOrder(taps, metres) });
-  // Longer by a factor is the same as more resistance on each metre, by that factor.
-  const holds = (factor: number) => keepsLimits(fedAgainMetres === undefined ? tried
-    : triedFedAgain(lengthMetres + (fedAgainMetres - lengthMetres) / factor), {
-    loopOhmPerMetre: loopOhmPerMetre * factor, faultOhmPerMetre: faultOhmPerMetre * factor,
-  }, limits);
-  let fails = 1;
+  // In units of the length as it is; in cases after the first it only matters whether it may be as long as that.
+  let most = Infinity;
+  for (const each of heaviestFirst([taps, ...others], supplyVolts)) {
+    const tried = { supplyVolts, lengthMetres, order: tapOrder(each) };
+    /** With the cable behind its end as much shorter as the run is longer, so that it stays what it is. */
+    const triedFedAgain = (metres: number) =>
+      ({ supplyVolts, lengthMetres: metres, order: tapOrder(each, metres) });
+    // Longer by a factor is the same as more resistance on each metre, by that factor.
+    most = mostFactor((factor) => keepsLimits(fedAgainMetres === undefined ? tried
+      : triedFedAgain(lengthMetres + (fedAgainMetres - lengthMetres) / factor), {
+      loopOhmPerMetre: loopOhmPerMetre * factor, faultOhmPerMetre: faultOhmPerMetre * factor,
+    }, limits), most);
+    if (most === 0) return 0;
+  }
+  return most === Infinity ? null : lengthMetres * most;
+}
+
+/** The most that still holds, up to a limit, by halving; without end where nothing limits it, 0 where nothing holds. */
+function mostFactor(holds: (factor: number) => boolean, limit: number): number {
+  if (limit !== Infinity && holds(limit)) return limit;
+  let fails = Math.min(1, limit);
   while (holds(fails)) {
-    if (fails >= UNLIMITED) return null;
+    if (fails >= UNLIMITED) return Infinity;
     fails *= 2;
   }
   let works = fails > 1 ? fails / 2 : 0;
@@ -58,5 +70,5 @@ export function longestRun(
     if (holds(middle)) works = middle;
     else fails = middle;
   }
-  return lengthMetres * works;
+  return works;
 }

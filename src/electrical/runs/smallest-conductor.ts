@@ -1,8 +1,8 @@
 import { loopResistancePerMetre } from '../conductors/index.ts';
 import { FAULT_TEMPERATURE } from '../protection/index.ts';
-import type { Run } from './run.ts';
+import type { Run, Tap } from './run.ts';
 import { keepsLimits, type RunLimits } from './run-limits.ts';
-import { tapOrder } from './tap-order.ts';
+import { heaviestFirst, tapOrder } from './tap-order.ts';
 
 /** A conductor that a run could be made of. */
 export interface CandidateConductor {
@@ -32,6 +32,7 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * @param limits what the run has to keep to; a limit left out is not checked, and what the conductors carry follows
  *   from the candidates
  * @param candidates the conductors to choose from, in any order
+ * @param others what hangs on it in other cases, in which it may not fail either
  * @returns place of the conductor in `candidates`, the first of equals; `null` when none of them does
  *
  * Source: Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else follows from `solveRun` and `faultCurrent`.
@@ -46,14 +47,16 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  */
 export function smallestConductor(
   run: RunToCable, limits: Omit<RunLimits, 'carriesAmps'>, candidates: readonly CandidateConductor[],
+  others: readonly (readonly Tap[])[] = [],
 ): number | null {
   const { fedAgainMetres = run.lengthMetres } = run;
-  const tried = { ...run, lengthMetres: fedAgainMetres, order: tapOrder(run.taps, run.fedAgainMetres) };
+  const cases = heaviestFirst([run.taps, ...others], run.supplyVolts)
+    .map((taps) => ({ ...run, lengthMetres: fedAgainMetres, order: tapOrder(taps, run.fedAgainMetres) }));
   const holds = ({ ohmPerKm, carriesAmps, temperature }: CandidateConductor) => {
     const loopOhmPerMetre = loopResistancePerMetre(ohmPerKm, temperature, run.pairs);
     const faultOhmPerMetre = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, run.pairs);
     return loopOhmPerMetre !== null && faultOhmPerMetre !== null
-      && keepsLimits(tried, { loopOhmPerMetre, faultOhmPerMetre }, { ...limits, carriesAmps });
+      && cases.every((tried) => keepsLimits(tried, { loopOhmPerMetre, faultOhmPerMetre }, { ...limits, carriesAmps }));
   };
   const thinnestFirst = [...candidates.entries()].sort(([, one], [, other]) => other.ohmPerKm - one.ohmPerKm);
   return thinnestFirst.find(([, candidate]) => holds(candidate))?.[0] ?? null;

@@ -39,9 +39,21 @@ export class CaseFigures {
     this.covers = this.covers.map((old) => enlarged(old, new Uint8Array(bigger).fill(COVER.nothing)));
   }
 
-  /** What a row is worth in each case, and how far they cover it. */
-  of(id: number): number[] {
-    return [...this.values, ...this.covers].map((each) => each[id]!);
+  /** Sets what a row is worth in each case, and how far they cover it. @returns whether any of it is another. */
+  set(id: number, covers: readonly number[], valueIn: (at: number) => number): boolean {
+    let differs = false;
+    for (let at = 0; at < this.values.length; at += 1) {
+      const values = this.values[at]!;
+      const value = valueIn(at);
+      if (!Object.is(values[id], value)) differs = true;
+      values[id] = value;
+    }
+    for (let at = 0; at < covers.length; at += 1) {
+      const kept = this.covers[at]!;
+      if (kept[id] !== covers[at]) differs = true;
+      kept[id] = covers[at]!;
+    }
+    return differs;
   }
 
   /** Nothing is known of a row any more. */
@@ -64,6 +76,11 @@ export class CaseFigures {
   /** Whether what a row's own diversity gives counts: not where every case says of all that is on it how much is on. */
   countsOwn(id: number): boolean {
     return this.covers.length === 0 || this.covers.some((covers) => covers[id] !== COVER.all);
+  }
+
+  /** Whether a row is worth the same in each case, and by its own diversity. */
+  isAlike(id: number): boolean {
+    return this.values.every((values) => Object.is(values[id], this.values[0]![id]));
   }
 
   /**

@@ -117,11 +117,13 @@ export class CaseTable {
   }
 
   /**
-   * The largest share of what is connected that a row may count with, over all cases: where a factor is not known, all.
+   * The largest share of what is connected that a row may count with, over all cases: where a factor is not known, or
+   * not every case is worked out, all.
    * @param own share by the diversity of the row
    * @param countsOwn whether that counts beside the cases
    */
   mostShare(group: number, own: number, countsOwn: boolean): number {
+    if (this.#isCut) return 1;
     const shares = this.#cases.map((_case, place) => {
       const factor = this.factor(place, group);
       return factor !== undefined && Number.isNaN(factor.share) ? 1 : countedIn(factor, 1, own);

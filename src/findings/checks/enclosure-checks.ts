@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { degrees, kelvins, message, millimetres, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { excessIn, missingInput, overLimit, waitsFor } from './limit-checks.ts';
 
 /** An enclosure this close to its limit is near it [K]. */
@@ -24,6 +25,7 @@ export const enclosureChecks: readonly Check[] = [
       value: degrees(value, limit), limit: roundedDown(degrees(limit, value)),
       excess: roundedUp(kelvins(value - limit)),
     }),
+    worst: WORST_IN.warmth.enclosures,
   }),
   {
     rule: 'enclosure-near-temperature', sheet: 'enclosures', key: 'top', severity: 'near', inStatus: true,
@@ -32,9 +34,9 @@ export const enclosureChecks: readonly Check[] = [
       if (top === null || most === null || exceeds(top, most) || exceeds(most - CLOSE, top)) return undefined;
       return {
         value: top, limit: most,
-        message: row.say('{name} gets {top} at its top, {left} below the {most} that it may get. Use a larger or better ventilated enclosure to have more in hand.', {
+        message: inItsCase(row.say('{name} gets {top} at its top, {left} below the {most} that it may get. Use a larger or better ventilated enclosure to have more in hand.', {
           top: degrees(top), left: roundedDown(kelvins(most - top)), most: roundedDown(degrees(most)),
-        }),
+        }), row, WORST_IN.warmth.enclosures),
       };
     },
   },

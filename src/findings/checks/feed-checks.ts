@@ -2,6 +2,7 @@ import { exceeds, inrushLimit, type BreakerCurve } from '../../electrical/index.
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { WORST_IN } from '../worst-in.ts';
 import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
@@ -36,12 +37,14 @@ export const feedChecks: readonly Check[] = [
     message: message(
       '{name}: demand {value} exceeds the rating {limit} by {excess}. Move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.'
     ),
+    worst: WORST_IN.demand.feeds,
   }),
   overTarget({
     rule: 'feed-over-target', sheet: 'feeds', current: 'demand', rating: 'rated',
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.'
     ),
+    worst: WORST_IN.demand.feeds,
   }),
   { ...onDiversity, severity: 'note' },
   {

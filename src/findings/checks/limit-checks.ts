@@ -1,11 +1,11 @@
 import { exceeds } from '../../electrical/index.ts';
-import { worstOf } from '../../engine/index.ts';
 import { findColumn, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { WaitingRows } from '../waiting.ts';
+import { inItsCase, type CaseNames } from '../worst-in.ts';
 
 /** A figure beyond its limit as a sentence gives it: `value`, `limit`, `excess`. */
 type WriteExcess = (value: number, limit: number) => MessageValues;
@@ -29,6 +29,8 @@ interface Limit {
   readonly write?: WriteExcess;
   /** What the message is given besides. */
   readonly values?: (row: RowReader) => MessageValues;
+  /** In which case the figure is as high as that. */
+  readonly worst?: CaseNames;
   readonly remedy?: Remedy;
 }
 
@@ -38,18 +40,12 @@ type Remedy = (row: RowReader) => string;
 const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
   [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
 
-/** A sentence on a figure of the row, begun with the case in which it is as high as that. */
-const inItsCase = (said: string, row: RowReader, key: string): string => {
-  const named = worstOf(row.sheet, key === 'loading' ? 'demand' : key);
-  const worst = named === undefined ? null : row.value(named);
-  return worst === null ? said : row.say('In the case “{worst}”: {said}', { worst: String(worst), said });
-};
-
 const saidOf = (message: Limit['message'], row: RowReader) => typeof message === 'string' ? message : message(row);
 
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
 export function overLimit({
-  rule, sheet, key, value: valueOf = (row) => row.number(key), limit, message, write = excessIn(amps), values, remedy,
+  rule, sheet, key, value: valueOf = (row) => row.number(key), limit, message, write = excessIn(amps), values, worst,
+  remedy,
 }: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,
@@ -59,7 +55,7 @@ export function overLimit({
       if (value === null || most === null || !exceeds(value, most)) return undefined;
       return {
         value, limit: most, message: row.sentence(() => withRemedy(inItsCase(
-          row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), row, key
+          row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), row, worst
         ), row, remedy)),
       };
     },
@@ -74,11 +70,13 @@ interface Target {
   readonly rating: string;
   /** What is said; it is given `loading`, `rating`, `target` and the current above it as `excess`. */
   readonly message: string;
+  /** In which case the current is as high as that. */
+  readonly worst?: CaseNames;
   readonly remedy?: Remedy;
 }
 
 /** A check that a loading stays below its target; silent where the rating itself is exceeded. */
-export function overTarget({ rule, sheet, current, rating, message, remedy }: Target): Check {
+export function overTarget({ rule, sheet, current, rating, message, worst, remedy }: Target): Check {
   return {
     rule, sheet, key: 'loading', severity: 'near', inStatus: true,
     find: (row) => {
@@ -91,14 +89,14 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
         value: loading, limit: target, message: row.sentence(() => withRemedy(inItsCase(row.say(message, {
           loading: percent(loading, target), rating: roundedDown(amps(most)),
           target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
-        }), row, 'loading'), row, remedy)),
+        }), row, worst), row, remedy)),
       };
     },
   };
 }
 
 /** Whether a case marked “together” has a factor for every group on the row. */
-const isTogetherKnown = (row: RowReader) =>
+export const isTogetherKnown = (row: RowReader) =>
   findColumn(row.sheet, 'togetherDemand') !== undefined && row.value('togetherDemand') !== null;
 
 interface Diversity {

@@ -3,16 +3,18 @@ import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.
 import type { Check, Found } from '../check.ts';
 import { LEAST_BORNE } from '../least-borne.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, WORST_IN, type CaseNames } from '../worst-in.ts';
 
 type MeasuredSheet = 'supplies' | 'runs';
 
 /** The current that is worked out, and the least at which what feeds the row limits or protects. */
 const AMPS: Readonly<Record<MeasuredSheet, {
   readonly worked: string;
+  readonly worst: CaseNames;
   readonly limit: (row: RowReader) => number | null;
 }>> = {
-  supplies: { worked: 'demand', limit: (row) => row.number('rated') },
-  runs: { worked: 'current', limit: (row) => least(ratedOf(row), row.number('carries'), rated(row)) },
+  supplies: { worked: 'demand', worst: WORST_IN.demand.supplies, limit: (row) => row.number('rated') },
+  runs: { worked: 'current', worst: WORST_IN.runs.current, limit: (row) => least(ratedOf(row), row.number('carries'), rated(row)) },
 };
 
 const rated = (row: RowReader) => row.numberOf('rail', 'rated');
@@ -92,7 +94,8 @@ const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.ma
       measured: volts(measured), nominal: volts(nominal), worked: amps(worked),
       current: amps(row.number('measuredCurrent') ?? 0),
     };
-    return { value, limit, message: row.say(said[sheet], values) };
+    const sentence = row.say(said[sheet], values);
+    return { value, limit, message: state === 'open' ? inItsCase(sentence, row, AMPS[sheet].worst) : sentence };
   },
 })));
 
@@ -163,7 +166,7 @@ function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number |
     const said = measured > worked
       ? `${row.say('{name}: {measured} measured, {worked} calculated: {difference} more, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].more)}`
       : `${row.say('{name}: {measured} measured, {worked} calculated: {difference} less, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].less)}`;
-    return { limit: worked, message: said };
+    return { limit: worked, message: inItsCase(said, row, AMPS[sheet].worst) };
   });
 }
 

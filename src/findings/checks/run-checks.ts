@@ -6,6 +6,7 @@ import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
 import { MISFIT } from '../misfit.ts';
 import { MISPLACED, UNREAD_DISTANCES } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
 import { missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
 import { carriesOf, isTooWarm, remedy } from './run-remedy.ts';
@@ -30,7 +31,10 @@ const underVoltage: Check = {
     ) : row.say(
       '{name}: from {lowest} at its start, ref {tag} gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', { ...values, tag }
     );
-    return { value: margin, limit: 0, message: row.sentence(() => `${said} ${remedy(row)}`) };
+    return {
+      value: margin, limit: 0,
+      message: row.sentence(() => `${inItsCase(said, row, WORST_IN.runs.margin)} ${remedy(row)}`),
+    };
   },
 };
 
@@ -38,7 +42,10 @@ const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
   find: (row) => row.outcome !== NO_WORKING_VOLTAGE ? undefined : {
     value: null, limit: null,
-    message: row.sentence(() => `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`),
+    message: row.sentence(() => {
+      const said = row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.');
+      return `${inItsCase(said, row, WORST_IN.runs.collapse)} ${remedy(row)}`;
+    }),
   },
 };
 
@@ -165,6 +172,7 @@ export const runChecks: readonly Check[] = [
     message: message(
       '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a larger conductor or more pairs, or lay it apart from other circuits.'
     ),
+    worst: WORST_IN.runs.current,
   }),
   {
     rule: 'run-too-warm', sheet: 'runs', key: 'ambient', severity: 'over', inStatus: true,
@@ -227,9 +235,9 @@ export const runChecks: readonly Check[] = [
       if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
-        message: row.sentence(() => `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
+        message: row.sentence(() => `${inItsCase(row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
           drop: volts(drop), ratio: percent(ratio, most), most: roundedDown(percent(most, ratio)),
-        })} ${remedy(row)}`),
+        }), row, WORST_IN.runs.drop)} ${remedy(row)}`),
       };
     },
   },

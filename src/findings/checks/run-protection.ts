@@ -3,6 +3,7 @@ import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { guardOf, type Guard } from '../on-fuse.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, limitedBy } from '../worst-in.ts';
 import { unknown, waitsFor } from './limit-checks.ts';
 import { carriesOf } from './run-remedy.ts';
 
@@ -30,7 +31,8 @@ function fuseMayNotAct(row: RowReader) {
   if (by === undefined || fault === null || usable === null || peak === null) return undefined;
   const [trip, { fuse }] = [tripMultiple(by.kind)!, by];
   const [needed, most] = [fuse * trip, usable * peak];
-  return exceeds(needed, fault) ? { fuse, fault, needed, trip, isSupply: exceeds(needed, most) } : undefined;
+  if (!exceeds(needed, fault)) return undefined;
+  return { fuse, fault, needed, trip, isSupply: exceeds(needed, most), worst: limitedBy(row, fault) };
 }
 
 /** What runs without a way are held against. */
@@ -66,12 +68,12 @@ export const runProtectionChecks: readonly Check[] = [
     find: (row) => {
       const found = fuseMayNotAct(row);
       if (found?.isSupply !== false) return undefined;
-      const { fuse, fault, needed, trip } = found;
+      const { fuse, fault, needed, trip, worst } = found;
       return {
         value: fault, limit: needed,
-        message: row.say('{name} has no way, and a short circuit at its far end draws {fault}, where the fuse of its supply, {fuse}, needs {needed} ({trip} × its rating) to trip instantaneously. Give it a way that acts sooner, such as an electronic one, or a larger conductor or a shorter cable.', {
+        message: inItsCase(row.say('{name} has no way, and a short circuit at its far end draws {fault}, where the fuse of its supply, {fuse}, needs {needed} ({trip} × its rating) to trip instantaneously. Give it a way that acts sooner, such as an electronic one, or a larger conductor or a shorter cable.', {
           fault: roundedDown(amps(fault, needed)), fuse: amps(fuse), needed: roundedUp(amps(needed, fault)), trip,
-        }),
+        }), row, worst),
       };
     },
   },

@@ -2,6 +2,7 @@ import { exceeds, FAULT_TEMPERATURE, loopResistancePerMetre, sharedFault } from 
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, limitedBy, WORST_IN } from '../worst-in.ts';
 import { countNamed, lacks, unknown, unknownTo } from './limit-checks.ts';
 
 /** How many rows wait for what a run draws more where its voltage is lower: its ways and its supply. */
@@ -74,9 +75,9 @@ export const secondWayChecks: readonly Check[] = [
       const { fault, needed } = found;
       return {
         value: fault, limit: needed,
-        message: row.say('{name}: its two ways share a short circuit on it. Where that is hardest on them it draws {fault} in all, and to trip instantaneously they need {needed} together: neither may trip. Use lower-rated or faster ways, or one way alone.', {
+        message: inItsCase(row.say('{name}: its two ways share a short circuit on it. Where that is hardest on them it draws {fault} in all, and to trip instantaneously they need {needed} together: neither may trip. Use lower-rated or faster ways, or one way alone.', {
           fault: roundedDown(amps(fault, needed)), needed: roundedUp(amps(needed, fault)),
-        }),
+        }), row, limitedBy(row, fault)),
       };
     },
   },
@@ -87,9 +88,9 @@ export const secondWayChecks: readonly Check[] = [
       if (margin === null || closed === null || !exceeds(0, margin) || exceeds(0, closed)) return undefined;
       return {
         value: margin, limit: 0,
-        message: row.say('{name} is judged with both of its ways closed. While one of them is open a device on it gets up to {lack} less than it needs. Let an opened way be signalled, and prove both at commissioning.', {
+        message: inItsCase(row.say('{name} is judged with both of its ways closed. While one of them is open a device on it gets up to {lack} less than it needs. Let an opened way be signalled, and prove both at commissioning.', {
           lack: roundedUp(volts(-margin, 0)),
-        }),
+        }), row, WORST_IN.runs.openMargin),
       };
     },
   },

@@ -3,6 +3,7 @@ import { ampereHours, amps, message, roundedDown, roundedUp } from '../../words/
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { START_UPS, type StartUp } from '../start-up.ts';
+import { WORST_IN } from '../worst-in.ts';
 import { overLimit, waitsFor } from './limit-checks.ts';
 
 /** What it gives for a moment before it switches off [A]; `null` when it is not known. */
@@ -63,6 +64,7 @@ export const startChecks: readonly Check[] = [
     message: message(
       '{name} needs a battery of {value} for its standby and has {limit}: {excess} too little. Fit a larger battery, or let less be on while the mains are off.'
     ),
+    worst: WORST_IN.standby,
     write: (value, limit) => ({
       value: roundedUp(ampereHours(value, limit)), limit: roundedDown(ampereHours(limit, value)),
       excess: roundedUp(ampereHours(value - limit, 0)),

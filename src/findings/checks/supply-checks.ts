@@ -7,6 +7,7 @@ import { ON_ITS_FUSE } from '../on-fuse.ts';
 import { MIXED_PURPOSES } from '../rail-purposes.ts';
 import type { RowReader } from '../row-reader.ts';
 import { BEHIND_IT, ELECTRONIC_BEHIND_IT, FED_BY_IT } from '../waiting.ts';
+import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
 import {
   lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
@@ -72,7 +73,7 @@ export const supplyChecks: readonly Check[] = [
     ), message(
       '{name}: demand {value} exceeds the lower of the usable {usable} and its fuse of {fuse} by {excess}. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
     )),
-    remedy: largerSupply('demand'),
+    worst: WORST_IN.demand.supplies, remedy: largerSupply('demand'),
   }),
   {
     rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
@@ -85,9 +86,9 @@ export const supplyChecks: readonly Check[] = [
         value: 0, limit: null,
         message: row.value('redundant') === true && row.number('units') === 1
           ? row.say('{name} is redundant and has one unit, which is the spare: nothing is left to carry the load. Fit one more unit, or enter how many there are with the spare.')
-          : row.say('{name} stands in {top} at the top of its enclosure, gives its full current up to {full}, and so gives nothing there. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
+          : inItsCase(row.say('{name} stands in {top} at the top of its enclosure, gives its full current up to {full}, and so gives nothing there. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
             top: degrees(top ?? NaN), full: roundedDown(degrees(full ?? NaN)),
-          }),
+          }), row, WORST_IN.warmth.supplies),
       };
     },
   },
@@ -106,14 +107,14 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name}: demand {value} exceeds its fuse of {limit} by {excess}. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
-    remedy: fuseRemedy,
+    worst: WORST_IN.demand.supplies, remedy: fuseRemedy,
   }),
   overTarget({
     rule: 'supply-over-target', sheet: 'supplies', current: 'demand', rating: 'usable',
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
-    remedy: supplyRemedy,
+    worst: WORST_IN.demand.supplies, remedy: supplyRemedy,
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies',

@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { degrees, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { lacks, missingInput, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
@@ -27,9 +28,9 @@ export const warmthChecks: readonly Check[] = [
       if (top === null || off === null || exceeds(off, top)) return undefined;
       return {
         value: top, limit: off,
-        message: row.say('{name} stands in {top} at the top of its enclosure and switches itself off at {off}. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
+        message: inItsCase(row.say('{name} stands in {top} at the top of its enclosure and switches itself off at {off}. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
           top: degrees(top), off: roundedDown(degrees(off)),
-        }),
+        }), row, WORST_IN.warmth.supplies),
       };
     },
   },
@@ -60,9 +61,9 @@ export const warmthChecks: readonly Check[] = [
       if (top === null || !exceeds(top, RATED_AT) || !hasNoDerating(row)) return undefined;
       return {
         value: null, limit: null,
-        message: row.say('{name} stands in {top} at the top of its enclosure, and what it gives above {rated} is not known. Enter up to where it gives its full output and its derating per K above that, or its derating there; 100 % if its data sheet says so.', {
+        message: inItsCase(row.say('{name} stands in {top} at the top of its enclosure, and what it gives above {rated} is not known. Enter up to where it gives its full output and its derating per K above that, or its derating there; 100 % if its data sheet says so.', {
           top: degrees(top), rated: degrees(RATED_AT),
-        }),
+        }), row, WORST_IN.warmth.supplies),
       };
     },
   },

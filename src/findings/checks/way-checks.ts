@@ -6,7 +6,10 @@ import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { START_UPS } from '../start-up.ts';
 import { UNSURE } from '../unsure-types.ts';
-import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { inItsCase, WORST_IN } from '../worst-in.ts';
+import {
+  isTogetherKnown, livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor,
+} from './limit-checks.ts';
 import { startRemedy } from './start-checks.ts';
 import { wayRemedy } from './way-remedy.ts';
 import { widthMissing } from './width-checks.ts';
@@ -30,16 +33,21 @@ function mayNotAct(row: RowReader): { available: number; limit: number } | undef
   return available === null || limit === null || !exceeds(limit, available) ? undefined : { available, limit };
 }
 
-/** The fuse or breaker of the supply with what it is asked: `null` where no rule shows that it stays whole. */
+/**
+ * The fuse or breaker of the supply with what it is asked: `null` where no rule shows that it stays whole; and whether
+ * that hangs on how much the supply has for a short circuit.
+ */
 function besideFuse(
   row: RowReader,
-): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
+): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null; byFault: boolean } | undefined {
   const [fuse, fuseKind] = [row.numberOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind')];
   const [rated, kind] = [row.number('rated'), row.value('kind')];
   if (fuse === null || fuseKind === null || rated === null || kind === null) return undefined;
   const upstream = { kind: fuseKind as WayKind, ratedAmps: fuse };
   const way = { kind: kind as WayKind, ratedAmps: rated };
-  return { fuse: upstream, way, shown: discriminates(upstream, way, row.number('available')) };
+  // The more there is for a short circuit, the sooner the breaker of the supply acts too.
+  const shown = discriminates(upstream, way, row.most('available'));
+  return { fuse: upstream, way, shown, byFault: discriminates(upstream, way, 0) !== shown };
 }
 
 const START_REMEDIES = {
@@ -55,7 +63,7 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name}: demand {value} exceeds the rating {limit} by {excess}. Move runs to another way, or fit a larger one if their cables carry it.'
     ),
-    remedy: wayRemedy,
+    worst: WORST_IN.demand.ways, remedy: wayRemedy,
   }),
   overLimit({
     // Where all of it together is too much, that says it.
@@ -70,7 +78,7 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move runs to another way, or fit a larger one if their cables carry it.'
     ),
-    remedy: wayRemedy,
+    worst: WORST_IN.demand.ways, remedy: wayRemedy,
   }),
   livesOnDiversity({
     rule: 'way-lives-on-diversity', sheet: 'ways', limit: (row) => row.number('rated'),
@@ -84,7 +92,9 @@ export const wayChecks: readonly Check[] = [
     find: (row) => {
       const [value, limit, connected] = [row.number('start'), row.number('rated'), row.number('connected')];
       if (value === null || limit === null || connected === null || row.value('kind') !== 'electronic') return undefined;
-      if (!exceeds(value, limit) || exceeds(connected, limit)) return undefined;
+      if (!exceeds(value, limit) || exceeds(row.number('demand') ?? 0, limit)) return undefined;
+      // That it lives on diversity says as much. Where cases say what comes together, they say nothing of a start.
+      if (exceeds(connected, limit) && !(isTogetherKnown(row) && exceeds(value, connected))) return undefined;
       const start = row.fact(START_UPS.ways);
       return {
         value, limit, message: row.sentence(() => [
@@ -107,12 +117,12 @@ export const wayChecks: readonly Check[] = [
       };
       return {
         value: available, limit,
-        message: available === 0 ? row.say(
+        message: inItsCase(available === 0 ? row.say(
           '{name} needs {limit} to trip instantaneously, {trip} × its rating, and the other loads of the supply leave nothing for a short circuit on it: no way of any kind would act, and all of the rail goes dark. Move loads to another rail, or fit a supply that gives more.', values
         ) : row.say(
           '{name} needs {limit} to trip instantaneously, {trip} × its rating, and beside its other loads the supply has {available} for a short circuit on it: it may never act, and all of the rail goes dark. Use a lower-rated or faster way, move loads to another rail, or fit a supply that gives more.',
           values
-        ),
+        ), row, WORST_IN.available.ways),
       };
     },
   },
@@ -131,16 +141,16 @@ export const wayChecks: readonly Check[] = [
     find: (row) => {
       const found = besideFuse(row);
       if (found?.shown !== false) return undefined;
-      const { fuse, way } = found;
+      const { fuse, way, byFault } = found;
       return {
         value: way.ratedAmps, limit: fuse.ratedAmps,
-        message: row.say(
+        message: inItsCase(row.say(
           '{name}, {kind} {rated}, does not discriminate against the fuse of its supply, {fuseKind} {fuse}: a short circuit on it may open both, and all of the rail goes dark. Use a lower-rated way, or a larger fuse if what it protects carries it.',
           {
             kind: row.words.text(way.kind), rated: amps(way.ratedAmps), fuseKind: row.words.text(fuse.kind),
             fuse: amps(fuse.ratedAmps),
           }
-        ),
+        ), row, byFault ? WORST_IN.mostAvailable : undefined),
       };
     },
   },

@@ -50,7 +50,7 @@ export function wayRemedy(row: RowReader): string {
     const most = k2 === null ? null : mostProtection(carries, k2);
     if (most === null || !(each <= carries && each <= most)) return false;
     return typeof fuse !== 'number' || (fuseKind !== null
-      && discriminates({ kind: fuseKind, ratedAmps: fuse }, { kind, ratedAmps: each }, available) === true);
+      && discriminates({ kind: fuseKind, ratedAmps: fuse }, { kind, ratedAmps: each }, row.most('available')) === true);
   });
   return rating === undefined ? '' : row.say('One of {rating} would do, and the cables behind it carry that.', { rating: amps(rating) });
 }

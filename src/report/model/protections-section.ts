@@ -108,9 +108,9 @@ function discrimination(schedule: LoadSchedule, id: number): keyof typeof DISCRI
   const of = (sheet: SheetName, row: number, key: string) => row < 0 ? null : schedule.value(sheet, row, key);
   const [fuse, fuseKind] = [of('supplies', rail, 'fuse'), of('supplies', rail, 'fuseKind')];
   if (fuse === null) return 'none';
-  const [kind, rated, available] = ['kind', 'rated', 'available'].map((key) => of('ways', id, key));
+  const [kind, rated] = ['kind', 'rated'].map((key) => of('ways', id, key));
   if (fuseKind === null || kind === null || typeof rated !== 'number') return 'unknown';
   const shown = discriminates({ kind: fuseKind as WayKind, ratedAmps: fuse as number },
-    { kind: kind as WayKind, ratedAmps: rated }, available as number | null);
+    { kind: kind as WayKind, ratedAmps: rated }, schedule.mostInCases('ways', id, 'available'));
   return shown === null ? 'unknown' : shown ? 'yes' : 'no';
 }

@@ -1,4 +1,4 @@
-import { exceeds } from '../../electrical/index.ts';
+import { exceeds, leastTripMultiple, type WayKind } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
@@ -114,7 +114,7 @@ export class LiveFormulas {
       || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
       || (sheet === 'ways'
-        && (this.#startsWithMore(row) || this.#schedule.isPartial(sheet, row.id, 'available')));
+        && (this.#startsWithMore(row) || this.#mayActWithSupply(row) || this.#schedule.isPartial(sheet, row.id, 'available')));
   }
 
   /** Ways that share a run with another: what comes through them follows from the run alone. */
@@ -128,6 +128,17 @@ export class LiveFormulas {
   #startsWithMore({ id, cells }: Row): boolean {
     const [start, connected] = ['start', 'connected'].map((key) => this.#schedule.value('ways', id, key));
     return cells.kind === 'electronic' && typeof start === 'number' && exceeds(start, Number(connected));
+  }
+
+  /**
+   * Whether the breaker of its supply may act with that of a way: where there are cases, that hangs on the one in which
+   * the supply has most left, and the worksheet tells the least.
+   */
+  #mayActWithSupply({ id, cells }: Row): boolean {
+    if (this.#schedule.cases.cases.length === 0) return false;
+    const supply = this.#schedule.document.row('supplies', this.#schedule.target('ways', id, 'rail'));
+    const isBreaker = (kind: CellValue | undefined) => leastTripMultiple(kind as WayKind) !== null;
+    return isBreaker(cells.kind) && isBreaker(supply?.cells.fuseKind);
   }
 
   /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */

@@ -125,15 +125,21 @@ export interface Solution {
   readonly heed?: (own: readonly CellValue[]) => readonly CellValue[];
   /** What is read of each row that names it. */
   readonly each: readonly Path[];
-  /**
-   * The key of `each` that holds the diversity of a row, in the place of which cases put their factors: it is solved in
-   * each case, for rows of which it hangs on it.
-   */
+  /** How it is solved in cases, for rows of which it hangs on the diversity of the rows that name them. */
   readonly diversity?: {
+    /** The key of `each` that holds the diversity of a row, in the place of which cases put their factors. */
     readonly key: Path;
     readonly matters: (own: readonly CellValue[], each: readonly (readonly CellValue[])[]) => boolean;
-    /** What it gives as a text, of several cases the strictest. */
-    readonly strictest?: (texts: readonly (string | null)[], whole: readonly CellValue[][]) => string | null;
+    /** It is solved once for all cases that count: it gives what holds in each of them. */
+    readonly once?: true;
+    /**
+     * Called with the share of each row that names it in several cases; `null` is unknown.
+     * @returns a solution for each of them, or the one for all.
+     */
+    readonly inCases: (
+      own: readonly CellValue[], each: readonly CellValue[][], shares: readonly (readonly CellValue[])[],
+      whole: readonly CellValue[][],
+    ) => readonly Solved[];
   };
   /** A sheet that is read as a whole, and what is read of each of its rows. */
   readonly whole?: { readonly sheet: SheetName; readonly of: readonly string[] };

@@ -3,7 +3,7 @@ import {
   smallestConductor, tripMultiple, type CandidateConductor, type RunLimits, type RunProtection, type Tap, type WayKind,
 } from '../../electrical/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
-import { DEVICE, essentials, Line, tapOf, type Essentials } from './run-lines.ts';
+import { DEVICE, essentials, Line, tapByShare, type Essentials } from './run-lines.ts';
 import { temperatureByLoad } from './run-temperature.ts';
 
 /** What is read of the run. */
@@ -81,11 +81,12 @@ function warmth(run: RunLine, maxAmps: number | null, highest: number | null, ba
 }
 
 /**
- * Name of the conductor of highest resistance with which the run does not fail; `null` when none does. One of which it
- * is not known what it carries is none.
+ * Name of the conductor of highest resistance with which the run does not fail in any case; `null` when none does. One
+ * of which it is not known what it carries is none.
  */
 function smallestName(
-  whole: readonly CellValue[][], run: RunLine, known: Essentials, taps: readonly Tap[], limits: RunLimits,
+  whole: readonly CellValue[][], run: RunLine, known: Essentials, [taps = [], ...others]: readonly (readonly Tap[])[],
+  limits: RunLimits,
 ): string | null {
   const own = warmth(run, run.number('conductor.maxCurrent'), run.number('conductor.maxTemperature'),
     run.number('conductor.baseTemperature'));
@@ -107,17 +108,23 @@ function smallestName(
     names.push(name);
     candidates.push({ ohmPerKm, carriesAmps, temperature });
   }
-  const place = smallestConductor({ ...known, taps }, limits, candidates);
+  const place = smallestConductor({ ...known, taps }, limits, candidates, others);
   return place === null ? null : names[place]!;
 }
 
-function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]): Solved {
+/** What keeps to the limits in each case; it is asked with the share of each device row that is on. */
+function solveAll(
+  own: readonly CellValue[], each: readonly CellValue[][], shares: readonly (readonly CellValue[])[],
+  whole: readonly CellValue[][],
+): Solved {
   const run: RunLine = new Line(RUN, own);
   const known = essentials(run);
   const lowestVolts = run.number('rail.lowest');
   if (known === null || lowestVolts === null) return { figures: {}, missing: 0 };
-  const all = each.map((cells) => tapOf(new Line(DEVICE, cells), known, run.value('basis') === 'demand'));
-  const taps = all.filter((tap) => tap !== null);
+  const byShare = each.map((cells) => tapByShare(new Line(DEVICE, cells), known));
+  const isOnDemand = run.value('basis') === 'demand';
+  const all = shares.map((of) => byShare.map((tap, place) => tap(isOnDemand ? of[place] as number | null : 1)));
+  const cases = all.map((taps) => taps.filter((tap) => tap !== null));
   const limits = limitsOf(run, lowestVolts);
   const ohmPerKm = run.number('conductor.resistance');
   const loop = (temperature: number) => ohmPerKm === null ? null
@@ -128,29 +135,26 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
   const isTooWarm = exceeds(known.temperature, run.number('conductor.maxTemperature') ?? Infinity);
   return {
     figures: {
-      smallestConductor: smallestName(whole, run, known, taps, limits),
+      smallestConductor: smallestName(whole, run, known, cases, limits),
       maxLength: loopOhmPerMetre === null || faultOhmPerMetre === null ? null : isTooWarm ? 0 : longestRun(
-        { ...known, loopOhmPerMetre, taps }, known.lengthMetres,
-        carriesAmps === null ? limits : { ...limits, carriesAmps }, faultOhmPerMetre,
+        { ...known, loopOhmPerMetre, taps: cases[0] ?? [] }, known.lengthMetres,
+        carriesAmps === null ? limits : { ...limits, carriesAmps }, faultOhmPerMetre, cases.slice(1),
       ),
     },
-    missing: all.length - taps.length,
+    missing: Math.max(...all.map((taps, at) => taps.length - cases[at]!.length)),
   };
 }
 
-/** The conductor of several that has the lowest resistance; none where one of them is none. */
-function lowestResistance(names: readonly (string | null)[], whole: readonly CellValue[][]): string | null {
-  const lines = whole.map((cells): ConductorLine => new Line(CONDUCTOR, cells));
-  const ohm = (name: string | null) => lines.find((line) => line.value('conductor') === name)?.number('resistance') ?? -1;
-  return [...names].sort((one, other) => ohm(one) - ohm(other))[0] ?? null;
-}
+const solve: Solution['solve'] = (own, each, whole) =>
+  solveAll(own, each, [each.map((cells) => new Line(DEVICE, cells).value('diversity'))], whole);
 
 /** Longest run and smallest conductor with which a run and its devices keep to their limits. */
 export const runChoices: Solution = {
   from: 'devices', by: 'run', of: RUN, heed, each: DEVICE, whole: { sheet: 'conductors', of: CONDUCTOR },
   gives: ['maxLength', 'smallestConductor'], givesEach: [],
   diversity: {
-    key: 'diversity', matters: (own) => new Line(RUN, own).value('basis') === 'demand', strictest: lowestResistance,
+    key: 'diversity', matters: (own) => new Line(RUN, own).value('basis') === 'demand', once: true,
+    inCases: (own, each, shares, whole) => [solveAll(own, each, shares, whole)],
   },
   solve,
 };

@@ -2,7 +2,7 @@ import { loopResistancePerMetre, solveRun, startCurrent, type Run, type RunSolut
 import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
 import {
-  DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap, type Essentials,
+  DEVICE, essentials, Line, needOf, tapByShare, type DeviceLine, type DeviceTap, type Essentials,
 } from './run-lines.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
@@ -14,7 +14,11 @@ const RUN = [
   'wholeLength',
 ] as const satisfies Path[];
 
-function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved {
+/**
+ * Works out once what of a run is the same whatever is on.
+ * @returns what works it out for the shares of its device rows that are on at their demand
+ */
+function solver(own: readonly CellValue[], each: readonly CellValue[][]): (shares: readonly CellValue[]) => Solved {
   const run = new Line(RUN, own);
   const devices: DeviceLine[] = each.map((cells) => new Line(DEVICE, cells));
   const needs = devices.map(needOf).filter((volts) => volts !== null);
@@ -33,50 +37,84 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   };
   const sure = isSteady ? ['extra'] : [];
   const known = essentials(run);
-  if (known === null) return { figures: always, missing: 0, sure };
+  if (known === null) return () => ({ figures: always, missing: 0, sure });
+
+  const byShare = devices.map((device) => tapByShare(device, known));
+  const together = byShare.map((tap) => tap(1));
   const isOnDemand = run.value('basis') === 'demand';
-  const taps = devices.map((device) => tapOf(device, known, isOnDemand));
-  // What is drawn beyond the nominal currents hangs on the diversity, whatever the basis is.
-  const missing = Math.max(taps.filter((tap) => tap === null).length,
-    isSteady ? 0 : devices.length - together(devices, known, true).length);
-  const ohmPerKm = run.number('conductor.resistance');
-  const loopOhmPerMetre = ohmPerKm === null ? null : loopResistancePerMetre(ohmPerKm, known.temperature, known.pairs);
-  if (loopOhmPerMetre === null) return { figures: always, missing, sure };
-
-  const circuit = { ...cable(known, loopOhmPerMetre), taps: taps.filter((tap) => tap !== null) };
   const { fedAgainMetres } = known;
-  const onDemand = isSteady && fedAgainMetres === undefined ? [] : together(devices, known, true);
-  const diversified = solveRun({ ...circuit, taps: onDemand });
-  const extra = isSteady ? 0 : extraOf(diversified, onDemand);
-  const shares = fedAgainMetres === undefined ? {}
-    : sharesOf(fedAgainMetres, together(devices, known, false), onDemand, diversified, extra);
-  const nominal = solveRun(circuit);
-  const first = { ...always, extra, ...shares };
-  if (!nominal.working) return { figures: first, missing, sure, outcome: NO_WORKING_VOLTAGE };
-  const figures = { ...first, current: nominal.currentAmps + nominal.secondAmps, drop: nominal.dropVolts };
+  const ohmPerKm = run.number('conductor.resistance');
+  const loopOhmPerMetre = ohmPerKm === null ? null
+    : loopResistancePerMetre(ohmPerKm, known.temperature, known.pairs);
+  const working = (taps: Taps) => workingOf(taps, known, loopOhmPerMetre!, run.number('rail.lowest'));
+  let atOnce: Working | undefined;
+  return (shares) => {
+    const onDemand = byShare.map((tap, place) => tap(shares[place] as number | null));
+    const taps = isOnDemand ? onDemand : together;
+    // What is drawn beyond the nominal currents hangs on the diversity, whatever the basis is.
+    const missing = Math.max(lacking(taps), isSteady ? 0 : lacking(onDemand));
+    if (loopOhmPerMetre === null) return { figures: always, missing, sure };
+    // What is calculated with everything at once is the same in all cases.
+    const found = isOnDemand ? working(taps) : atOnce ??= working(taps);
+    const drawn = onDemand.filter((tap) => tap !== null);
+    const diversified = isSteady && fedAgainMetres === undefined ? IDLE
+      : isOnDemand ? found.nominal : solveRun({ ...cable(known, loopOhmPerMetre), taps: drawn });
+    const extra = isSteady ? 0 : extraOf(diversified, drawn);
+    const split = fedAgainMetres === undefined ? {}
+      : sharesOf(fedAgainMetres, together.filter((tap) => tap !== null), drawn, diversified, extra);
+    const { figures, outcome, terminalVoltage } = found;
+    return {
+      figures: { ...always, extra, ...split, ...figures }, missing, sure,
+      ...outcome === undefined ? {} : { outcome },
+      ...terminalVoltage === undefined ? {} : { each: { terminalVoltage } },
+    };
+  };
+}
 
-  const lowestVolts = run.number('rail.lowest');
-  if (lowestVolts === null) return { figures, missing, sure };
-  const lowest = lowestVolts === known.supplyVolts ? nominal : solveRun({ ...circuit, supplyVolts: lowestVolts });
-  if (!lowest.working) return { figures, missing, sure, outcome: NO_WORKING_VOLTAGE };
+const solve = (own: readonly CellValue[], each: readonly CellValue[][]): Solved =>
+  solver(own, each)(each.map((cells) => new Line(DEVICE, cells).value('diversity')));
+
+/** A run on which nothing is. */
+const IDLE: RunSolution = { working: true, dropVolts: 0, endVolts: 0, tapVolts: [], currentAmps: 0, secondAmps: 0 };
+
+/** Device rows that are on; `null` for those of which it is not known what they draw. */
+type Taps = readonly (DeviceTap | null)[];
+
+const lacking = (taps: Taps) => taps.filter((tap) => tap === null).length;
+
+/** How a run works with what is on. */
+interface Working {
+  readonly nominal: RunSolution;
+  readonly figures: Solved['figures'];
+  readonly terminalVoltage?: readonly (number | null)[];
+  readonly outcome?: string;
+}
+
+/** What a run comes to with these devices, from the voltage of its rail and from the lowest that it may have. */
+function workingOf(taps: Taps, known: Essentials, loopOhmPerMetre: number, lowestVolts: number | null): Working {
+  const circuit = { ...cable(known, loopOhmPerMetre), taps: taps.filter((tap) => tap !== null) };
+  const { supplyVolts, fedAgainMetres } = known;
+  const nominal = solveRun(circuit);
+  if (!nominal.working) return { nominal, figures: {}, outcome: NO_WORKING_VOLTAGE };
+  const figures = { current: nominal.currentAmps + nominal.secondAmps, drop: nominal.dropVolts };
+
+  if (lowestVolts === null) return { nominal, figures };
+  const lowest = lowestVolts === supplyVolts ? nominal : solveRun({ ...circuit, supplyVolts: lowestVolts });
+  if (!lowest.working) return { nominal, figures, outcome: NO_WORKING_VOLTAGE };
   let next = 0;
   const terminalVoltage = taps.map((tap) => tap === null ? null : lowest.tapVolts[next++]!);
   const openMargin = fedAgainMetres === undefined ? null
     : leastOpenMargin({ ...circuit, supplyVolts: lowestVolts }, fedAgainMetres);
   return {
+    nominal, terminalVoltage,
     figures: {
       ...figures, endVoltage: lowest.endVolts, voltageMargin: leastMargin(circuit.taps, lowest), openMargin,
     },
-    each: { terminalVoltage }, missing, sure,
   };
 }
 
 const cable = ({ supplyVolts, fedAgainMetres }: Essentials, loopOhmPerMetre: number) =>
   ({ supplyVolts, loopOhmPerMetre, ...fedAgainMetres === undefined ? {} : { fedAgainMetres } });
-
-/** The devices of a run whose current is known, all at once or by their diversity. */
-const together = (devices: readonly DeviceLine[], known: Essentials, onDemand: boolean): DeviceTap[] =>
-  devices.map((device) => tapOf(device, known, onDemand)).filter((tap) => tap !== null);
 
 const sum = (amps: readonly number[]) => amps.reduce((all, each) => all + each, 0);
 const nominalOf = (taps: readonly DeviceTap[]) => sum(taps.map(({ nominalAmps }) => nominalAmps));
@@ -134,6 +172,7 @@ export const runCircuit: Solution = {
     key: 'diversity',
     matters: (own, each) => new Line(RUN, own).value('basis') === 'demand' || new Line(RUN, own).value('secondWay') !== null
       || each.some((cells) => new Line(DEVICE, cells).value('type.load') === 'power'),
+    inCases: (own, each, shares) => shares.map(solver(own, each)),
   },
   solve,
 };

@@ -57,25 +57,30 @@ export interface DeviceTap extends Tap {
   readonly nominalAmps: number;
 }
 
+/** A device row at its place by the share of it that is on; `null` where its current is not known. */
+export type TapByShare = (share: number | null) => DeviceTap | null;
+
 /**
- * Current or power of a device row and the voltage that it needs, at its distance or else at the far end; `null` where
- * its current is not known.
- * @param onDemand with its diversity, not all at once.
+ * Current or power of a device row and the voltage that it needs, at its distance or else at the far end, by the share
+ * of it that is on.
  */
-export function tapOf(
-  device: DeviceLine, { supplyVolts, lengthMetres, fedAgainMetres = Infinity }: Essentials, onDemand: boolean,
-): DeviceTap | null {
-  const [qty, draw] = [device.number('qty'), device.number('unitDraw')];
-  const diversity = onDemand ? device.number('diversity') : 1;
-  if (qty === null || draw === null || diversity === null) return null;
-  const [nominalAmps, need] = [qty * diversity * draw / 1000, needOf(device)];
-  const place = {
-    // One beyond the end is told; it is nowhere behind the second feed.
-    distanceMetres: Math.min(device.number('distance') ?? lengthMetres, fedAgainMetres), nominalAmps,
-    ...need === null ? {} : { leastVolts: need },
+export function tapByShare(
+  device: DeviceLine, { supplyVolts, lengthMetres, fedAgainMetres = Infinity }: Essentials,
+): TapByShare {
+  const [qty, draw, need] = [device.number('qty'), device.number('unitDraw'), needOf(device)];
+  if (qty === null || draw === null) return () => null;
+  // One beyond the end is told; it is nowhere behind the second feed.
+  const distanceMetres = Math.min(device.number('distance') ?? lengthMetres, fedAgainMetres);
+  const power = device.value('type.load') === 'power' ? unitPower(device, draw, supplyVolts) : undefined;
+  return (share) => {
+    if (share === null) return null;
+    // Made for each device in each case, so without spreading one object into another.
+    const nominalAmps = qty * share * draw / 1000;
+    const amps = power === undefined ? nominalAmps : 0;
+    const watts = power === undefined ? 0 : qty * share * power;
+    return need === null ? { distanceMetres, nominalAmps, amps, watts }
+      : { distanceMetres, nominalAmps, amps, watts, leastVolts: need };
   };
-  if (device.value('type.load') !== 'power') return { ...place, amps: nominalAmps };
-  return { ...place, watts: qty * diversity * unitPower(device, draw, supplyVolts) };
 }
 
 /** Voltage that a device row needs [V]; `null` where its type does not say, or it counts no device. */

@@ -210,7 +210,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
-      help: 'Longest that the run may be.', whenPartial: '≤', inCases: 'lowest',
+      help: 'Longest that the run may be.', whenPartial: '≤',
       solved: {
         of: ['length', 'maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
