@@ -35,11 +35,11 @@ const apart = (factors: readonly Cells[]): Cells[] => factors.filter(({ case: of
 /** Two supplies in a warm enclosure and on a feed, with ways, runs and outputs of which all is known, and cases. */
 export const someCasesContent: fc.Arbitrary<Content> = fc.record({
   groups: fc.tuple(someGroup, someGroup), cases: fc.array(someCase, { maxLength: 3 }),
-  factors: fc.array(someFactor, { maxLength: 12 }), isAll: fc.boolean(), otherLoss: fc.constantFrom(0, 60),
+  factors: fc.array(someFactor, { maxLength: 12 }), isAll: fc.boolean(), otherLoss: fc.constantFrom(0, 36, 60),
   devices: fc.array(someDevice, { minLength: 1, maxLength: 7 }), outputs: fc.array(someOutput, { maxLength: 3 }),
   basis: fc.constantFrom('connected', 'demand'), feedDiversity: fc.constantFrom(null, 0.6),
   second: fc.constantFrom<CellValue>(null, null, 'F2'), rated: fc.constantFrom(3, 6, 15), way: fc.constantFrom(1, 3, 8),
-  feed: fc.constantFrom(1, 6, 25),
+  feed: fc.constantFrom(0.4, 6, 25),
 }).map(({
   groups, cases, factors, isAll, otherLoss, devices, outputs, basis, feedDiversity, second, rated, way, feed,
 }): Content => ({

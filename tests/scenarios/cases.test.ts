@@ -131,7 +131,7 @@ test('a case that says what comes together says nothing of starts beyond it', ()
     devices: [{ ref: 'D1', type: 'M', qty, run: 'W1' }], cases: [{ case: 'power return', together }],
     factors: [{ case: 'power return', group: 'motors', factor: 0.2 }],
   }), 'ways').filter(({ severity }) => severity === 'near').map(({ rule }) => rule);
-  // 3 × 0.5 A run, and start with 3 A; 5 × 0.5 A are more than the way bears, and the case says that 0.5 A come together.
+  // 3 × 0.5 A run, and start with 3 A; 5 × 0.5 A are more than the way bears, of which 0.5 A come together in the case.
   expect(ruled(1, 3, true)).toEqual(['way-over-start']);
   expect(ruled(1, 5, true)).toEqual(['way-over-start']);
   expect(ruled(0.5, 5, true)).toEqual([]);

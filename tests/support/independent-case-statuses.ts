@@ -8,8 +8,8 @@ import { exceeds, isGiven, number, times, type Known } from './known-number.ts';
 
 /**
  * Statuses of ways and runs of a schedule with cases, from what they come to in each: a limit that is passed in any
- * case that counts is passed. Runs have one way, and all that is protected without one is protected by its supply itself.
- * Nothing of the product is imported.
+ * case that counts is passed. Runs have one way, and all that is protected without one is protected by its supply
+ * itself. Nothing of the product is imported.
  */
 
 const OVER: ReadonlySet<RunFault> = new Set<RunFault>([
