@@ -10,6 +10,8 @@ const frozenFigures = (version: number) => JSON.parse(fileOf(`${version}.figures
 
 /** Opens the frozen file of a version, by whatever code there is at the time. */
 async function open(version: number) {
+  // Modules are loaded anew in between, and the engine is given to those that are there.
+  await import('../../src/engine/engine-at-once.define.ts');
   const { LoadSchedule } = await import('../../src/load-schedule.ts');
   const { readSchedule, writeSchedule } = await import('../../src/exchange/index.ts');
   const { figuresOf } = await import('../support/figures.ts');
