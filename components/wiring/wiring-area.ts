@@ -127,7 +127,7 @@ export class WiringArea extends WorkArea {
       ${leftOut.map((each) => html`<p class="spoken">${leftOutSentence(this.schedule, each)}</p>`)}
       ${kept + came.length === 0 && isWhole ? html`<p class="spoken">${words.say('There is nothing to wire yet: no feed, output, run or branch.')}</p>`
         : html`<p class="sum spoken">${isWhole ? words.say('{kept, plural, one {# terminal stands} other {# terminals stand}} as asked for; nothing is to be laid out.', { kept })
-          : words.say('{kept, plural, one {# terminal stands} other {# terminals stand}} as asked for.', { kept })}</p>`}
+          : kept === 0 ? nothing : words.say('{kept, plural, one {# terminal stands} other {# terminals stand}} as asked for.', { kept })}</p>`}
       ${this.#part('came', [...came, ...reused.map((edit) => this.#after(edit))].map((cells) => TOLD.map((key) => this.#text(key, cells[key]))))}
       ${this.#part('changed', changed.map((edit) => this.#changes(edit)))}
       ${this.#part('gone', gone.map(({ id }) => TOLD.map((key) => this.#text(key, this.#cells(id)[key]))))}`;

@@ -17,7 +17,7 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
     const standing = schedule.standing('terminals', each.row.id);
     return [
       textCell(lastPart(each.terminal, each.strip)), textCell(each.inside), textCell(each.potential),
-      textCell(each.bridgedWith.map((other) => lastPart(other, each.strip)).join(', ')), textCell(each.outside),
+      textCell(inRanges(each.bridgedWith.map((other) => lastPart(other, each.strip)))), textCell(each.outside),
       textCell(each.core), numberCell(figure(schedule, each, 'size')), textCell(each.to),
       standing === null ? textCell('') : stateCell(standing, words),
     ];
@@ -145,6 +145,17 @@ function shownCables(schedule: LoadSchedule): CableLine[] {
 function shownStrips(schedule: LoadSchedule) {
   const shown = new Set(shownTerminals(schedule).map(({ strip }) => strip));
   return stripLines(schedule.document).filter(({ strip }) => shown.has(strip));
+}
+
+/** Numbers in a list, three and more that follow each other as one range: `3–7, 12`. */
+function inRanges(numbers: readonly string[]): string {
+  const ranges: string[][] = [];
+  for (const number of numbers) {
+    const last = ranges.at(-1);
+    if (last !== undefined && Number(number) === Number(last.at(-1)) + 1) last.push(number);
+    else ranges.push([number]);
+  }
+  return ranges.flatMap((each) => each.length < 3 ? each : [`${each[0]!}–${each.at(-1)!}`]).join(', ');
 }
 
 /** The number alone where the designation begins with its strip, which stands above. */
