@@ -159,7 +159,7 @@ export default defineConfig({
         // Slow by nature.
         test: {
           name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
-          setupFiles: [formulasAtOnce],
+          setupFiles: ['tests/support/seed.ts', formulasAtOnce],
           sequence: { groupOrder: 5 },
         },
       },

@@ -109,7 +109,8 @@ export class WiringArea extends WorkArea {
   #count(): number {
     const layout = this.#layout;
     if (layout === undefined) return 0;
-    return (['came', 'changed', 'gone', 'reused'] as const).reduce((sum, part) => sum + (this.#takes(part) ? layout[part].length : 0), 0);
+    return (['came', 'changed', 'gone', 'reused'] as const).filter((part) => this.#takes(part))
+      .reduce((sum, part) => sum + layout[part].length, 0);
   }
 
   /** Spare terminals that are used again are new ones for who takes or leaves them. */

@@ -48,6 +48,19 @@ function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValu
     ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
 }
 
+/** Whether two cases that are named as the worst of a figure are equally bad but for rounding: sums differ in order. */
+function areAsBad(
+  schedule: LoadSchedule, sheet: SheetName, id: number, column: Column, named: readonly unknown[],
+): boolean {
+  const figure = column.role === 'computed' ? column.worstOf : undefined;
+  if (figure === undefined) return false;
+  const names = schedule.cases.cases.map((each) => schedule.document.row('cases', each.id)!.cells.case);
+  const places = named.map((name) => name === null ? -1 : names.indexOf(name as CellValue));
+  if (places.some((place, at) => place < 0 && named[at] !== null)) return false;
+  const [one, other] = places.map((place) => schedule.inCase(sheet, id, figure, place));
+  return typeof one === 'number' && typeof other === 'number' && Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(other));
+}
+
 /** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
 export function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
   return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
@@ -63,7 +76,8 @@ export function differences(schedule: LoadSchedule, engine: HyperFormula): unkno
       const isSame = typeof value === 'number' && typeof expected === 'number'
         ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
       const formula = engine.getCellFormula({ sheet: id, row: place + 1, col: index });
-      return isSame ? [] : [[sheet, place + 1, column.key, value, expected, formula]];
+      return isSame || areAsBad(schedule, sheet, row.id, column, [value, expected]) ? []
+        : [[sheet, place + 1, column.key, value, expected, formula]];
     }));
   });
 }
