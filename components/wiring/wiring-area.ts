@@ -34,7 +34,11 @@ const PARTS: Readonly<Record<Exclude<LayoutPart, 'reused'>, string>> = {
 
 /** Columns by which a terminal is told in the preview. */
 const TOLD = ['terminal', 'potential', 'inside', 'outside', 'core', 'size', 'bridge'] as const;
+/** Rows of a part that are shown before a person asks for all. */
 const LISTED = 100;
+
+/** What a cell of the preview holds: a text, or what it was and becomes. */
+type CellText = string | TemplateResult;
 
 /** Lays the terminals of the schedule out, with a preview, and shows the lists that a panel is wired from. */
 export class WiringArea extends WorkArea {
@@ -134,7 +138,7 @@ export class WiringArea extends WorkArea {
       ${this.#part('gone', gone.map(({ id }) => TOLD.map((key) => this.#text(key, this.#cells(id)[key]))))}`;
   }
 
-  #part(part: keyof typeof PARTS, rows: readonly (readonly (string | TemplateResult)[])[]): TemplateResult | typeof nothing {
+  #part(part: keyof typeof PARTS, rows: readonly (readonly CellText[])[]): TemplateResult | typeof nothing {
     const { words } = this;
     if (rows.length === 0) return nothing;
     const toggle = () => {
@@ -158,7 +162,7 @@ export class WiringArea extends WorkArea {
     return { ...this.#cells(id), ...cells };
   }
 
-  #changes({ id, cells }: TerminalEdit): (string | TemplateResult)[] {
+  #changes({ id, cells }: TerminalEdit): CellText[] {
     const before = this.#cells(id);
     return TOLD.map((key) => key in cells
       ? html`<span class="before">${this.#text(key, before[key])}</span> ${this.#text(key, cells[key])}` : this.#text(key, before[key]));
