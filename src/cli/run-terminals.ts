@@ -46,14 +46,17 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
   const designations = (ids: readonly { readonly id: number }[]) =>
     ids.map(({ id }) => tagOf('terminals', schedule.document.row('terminals', id)!));
   const told = {
-    came: layout.came.map(({ terminal }) => terminal), changed: designations(layout.changed), gone: designations(layout.gone),
+    came: layout.came.map(({ terminal }) => terminal), changed: designations(layout.changed),
+    gone: designations(layout.gone),
     reused: designations(layout.reused), kept: layout.kept,
     leftOut: layout.leftOut.map(({ sheet, id, why }) =>
       ({ sheet, row: schedule.document.position(sheet, id) + 1, why })),
   };
   for (const each of layout.leftOut) warn(leftOutSentence(schedule, each));
   schedule.act('Terminals', layoutChanges(schedule.document, layout));
-  if (values.output !== undefined) await writeText(writeSchedule(schedule.content(), { pretty: true }), values.output, out);
+  if (values.output !== undefined) {
+    await writeText(writeSchedule(schedule.content(), { pretty: true }), values.output, out);
+  }
   out(`${JSON.stringify(told, null, 2)}\n`);
   return 0;
 });

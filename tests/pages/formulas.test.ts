@@ -51,6 +51,9 @@ test('formulas on a built page give what they give from the source: of its engin
   expect(faults).toEqual([]);
 }, 60_000);
 
+/** A busy machine draws late. */
+const SLOW = { timeout: 15_000 };
+
 /** The chunk of the formula engine. */
 const ENGINE = '**/chunks/formula-engine-*.js';
 const ofEngine = (address: string) => address.includes('/chunks/formula-engine-');
@@ -61,13 +64,15 @@ test('the page is painted and works without the formula engine, which is fetched
   const { page, requests, faults } = await site.open('minimal.html');
   let open = (): void => undefined;
   const answer = new Promise<void>((resolve) => { open = resolve; });
+  // What the page before fetches while it is idle is none of this one.
+  await expect.poll(() => requests.filter(ofEngine).length, SLOW).toBe(1);
   await page.route(ENGINE, async (route) => {
     await answer;
     await route.continue();
   });
   requests.length = 0;
   await page.reload();
-  await expect.poll(() => requests.filter(ofEngine).length).toBe(1);
+  await expect.poll(() => requests.filter(ofEngine).length, SLOW).toBe(1);
   const schedule = scheduleOf(page);
   await schedule.element.evaluate((each, text) => { Object.assign(each, { value: text }); }, fileOf(3));
   await schedule.shown();
@@ -75,9 +80,9 @@ test('the page is painted and works without the formula engine, which is fetched
   expect(await schedule.device(0)).toMatchObject({ qty: 4 });
   expect(await page.evaluate(() => performance.getEntriesByName('first-contentful-paint').length)).toBe(1);
   await schedule.enter(0, COLUMN.qty, '=2*3');
-  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).not.toMatch(/\d/);
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent(), SLOW).not.toMatch(/\d/);
   open();
-  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).toBe('6');
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent(), SLOW).toBe('6');
   expect([requests.filter(ofEngine).length, faults]).toEqual([1, []]);
 });
 
@@ -98,13 +103,13 @@ test('a formula waits for an engine that cannot be fetched, and has its figure o
     'This part could not be fetched. Check the connection, then try again.'
   );
   await expect.poll(() => schedule.says('elv-schedule-panel')).toContain('the formula in Qty is not calculated yet');
-  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).not.toMatch(/\d/);
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent(), SLOW).not.toMatch(/\d/);
   expect(await schedule.device(0)).toMatchObject({ qty: '=2*3' });
   expect(refused).toBeGreaterThan(0);
   // The connection is there again: whatever a person does next has it fetched.
   await page.unroute(ENGINE);
   await schedule.enter(0, COLUMN.area, 'Hall');
-  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent()).toBe('6');
+  await expect.poll(() => schedule.cell(0, COLUMN.qty).textContent(), SLOW).toBe('6');
   await expect.poll(() => schedule.says('elv-schedule-panel')).not.toContain('is not calculated yet');
   // The browser itself and the page say that it could not be had, and nothing else went wrong.
   expect(faults.length).toBeGreaterThan(0);

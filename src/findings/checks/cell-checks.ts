@@ -174,7 +174,8 @@ const NAMING = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, SHEET_NAMES
   unknown as Readonly<Record<SheetName, readonly WaitingRows[]>>;
 
 /** Sheets whose rows name each other in texts, as a conductor goes from terminal to terminal. */
-const NAMED_IN_TEXTS = new Set(SHEET_NAMES.filter((name) => inputColumns(name).some(({ names }) => names?.includes(name))));
+const NAMED_IN_TEXTS = new Set(SHEET_NAMES.filter((name) =>
+  inputColumns(name).some(({ names }) => names?.includes(name))));
 
 function usedTwice(sheet: SheetName): Check {
   const isNamed = REFERRED_SHEETS.has(sheet) || NAMED_IN_TEXTS.has(sheet);
