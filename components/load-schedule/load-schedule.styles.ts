@@ -94,6 +94,7 @@ export const styles = css`
     .commands button { padding-inline: 0.4em; }
     /* The title block and the tabs come first. */
     .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='cases'], [data-command='variants'], [data-command='wiring'], [data-command='measure']) .word,
+    .commands:not(:lang(en)) [data-command='bill'] .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
   }
@@ -107,7 +108,6 @@ export const styles = css`
     /* Longer words in one line. */
     .commands:not(:lang(en)) :is(button, elv-language-choice) { padding-inline: 0.2em; gap: 0.25em; font-size: var(--elv-size-small); }
     .commands:not(:lang(en)) button { min-inline-size: 26px; }
-    .commands:not(:lang(en)) [data-command='bill'] .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   }
   @container (inline-size < 900px) {
     .layout, .layout.alone, .layout.folded {

@@ -25,7 +25,7 @@ const SRC = 'It takes the address of a schedule file as a text, or null. Nothing
 const FILE = 'It takes a File, or an object with the texts “name” and “text”. Nothing has changed.';
 const CSV = 'It takes CSV as a text. Nothing has changed.';
 const SHEETS = 'devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures, '
-  + 'cases, factors';
+  + 'terminals, cases, factors';
 
 const WRONG: readonly Wrong[] = [
   ['value', null, set('value'), `“value” was given null. ${VALUE}`],

@@ -97,7 +97,7 @@ describe('on a phone', () => {
     const tabs = () => parts(element, '[role=tab]').filter((each) => each.checkVisibility()).map((each) => each.dataset.sheet);
     expect(tabs()).toEqual(['devices']);
     await userEvent.click(part(element, 'elv-sheet-tabs .more')!);
-    await expect.poll(() => tabs().length).toBe(14);
+    await expect.poll(() => tabs().length).toBe(15);
     part(element, '[data-sheet=runs]')!.click();
     await expect.poll(tabs).toEqual(['runs']);
   });

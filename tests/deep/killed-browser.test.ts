@@ -24,7 +24,7 @@ let browser: KillableBrowser | undefined;
 beforeAll(async () => {
   [built, profile] = await Promise.all([buildPages(), newProfile()]);
   server = await serveFolder(built.folder);
-}, 120_000);
+}, 300_000);
 
 afterAll(async () => {
   await browser?.kill();
@@ -139,4 +139,4 @@ test('a browser that is killed while somebody types fast loses at most the last 
   }
   console.log(`Actions: ${actions}; lost at each kill: ${losses.join(' ')}; logs that the browser left torn: ${tornLogs}`);
   expect(Math.max(...losses)).toBeLessThanOrEqual(1);
-}, 120_000);
+}, 300_000);
