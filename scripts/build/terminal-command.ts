@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-const commands = /^src\/cli\/(?:table|changes|share|takeoff|update|join|bill)\.js$/;
+const commands = /^src\/cli\/(?:table|changes|share|takeoff|update|join|bill|terminals)\.js$/;
 
 /** Puts the line before each terminal command by which a shell knows that Node runs it. */
 export function terminalCommand(): Plugin {
