@@ -168,7 +168,7 @@ export class BillTable extends WorkArea {
   }
 
   #nameOf(form: 'csv' | 'xlsx'): string {
-    return fileName(this.schedule).replace(/\.schedule\.json$/, `-bill.${form}`);
+    return fileName(this.schedule, `-bill.${form}`);
   }
 
   readonly #saveCsv = (): void => {

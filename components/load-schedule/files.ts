@@ -1,6 +1,5 @@
 import { embeddedSchedule, isHtml } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** A file by its name and text. */
@@ -9,12 +8,15 @@ export interface NamedText {
   readonly text: string;
 }
 
-/** Name for a file of this schedule, made of its panel or project. */
-export function fileName(schedule: LoadSchedule, sheet?: SheetName): string {
+/**
+ * Name for a file of this schedule, made of its panel or project.
+ * @param ending what the file holds, as its name ends: that of a schedule unless said otherwise.
+ */
+export function fileName(schedule: LoadSchedule, ending = '.schedule.json'): string {
   const { panel, project } = schedule.document.details;
   const base = (panel ?? project ?? 'load')
     .normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
-  return `${base === '' ? 'load' : base}${sheet === undefined ? '.schedule.json' : `-${sheet}.csv`}`;
+  return `${base === '' ? 'load' : base}${ending}`;
 }
 
 /** Hands a text to the person as a file. */

@@ -252,7 +252,7 @@ export class ScheduleFiles {
     const part = await import('../../src/exchange/csv/index.ts').catch((error: unknown) => { this.#sayUnfetched(error); });
     if (part === undefined) return;
     const { schedule } = this.#holder;
-    const name = fileName(schedule, sheet);
+    const name = fileName(schedule, `-${sheet}.csv`);
     saveFile({ name, text: part.writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
     const text = this.#words.say(
       '{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name }

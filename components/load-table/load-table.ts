@@ -192,7 +192,7 @@ export class LoadTable extends WorkArea {
   };
 
   #nameOf(form: 'html' | 'xlsx' | 'csv'): string {
-    return fileName(this.schedule).replace(/\.schedule\.json$/, `-load-table.${form}`);
+    return fileName(this.schedule, `-load-table.${form}`);
   }
 
   readonly #chooseOlder = (): void => {

@@ -159,7 +159,7 @@ export class SizingTable extends WorkArea {
   }
 
   readonly #save = (): void => {
-    const name = fileName(this.schedule).replace(/\.schedule\.json$/, '-sizing.csv');
+    const name = fileName(this.schedule, '-sizing.csv');
     saveFile({ name, text: sizingCsv(this.rows!, this.words) }, 'text/csv;charset=utf-8');
   };
 }

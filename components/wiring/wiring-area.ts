@@ -3,7 +3,9 @@ import { panelView } from '../../src/report/panel-view.ts';
 import { cablesSection, insideSection, spareSection, wiringSection } from '../../src/report/model/wiring-sections.ts';
 import type { ReportSection } from '../../src/report/model/report.ts';
 import { leftOutSentence, wiringCsv, wiringList, type WiringListName } from '../../src/report/wiring/index.ts';
-import { layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit } from '../../src/terminals/index.ts';
+import {
+  LAYOUT_PARTS, layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit,
+} from '../../src/terminals/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
@@ -105,7 +107,7 @@ export class WiringArea extends WorkArea {
         <button type="button" class="primary" data-do="layOut" ?disabled=${this.readonly || this.#count() === 0} @click=${this.#layOut}>${words.say('Lay out terminals')}</button>`;
     }
     const save = (name: WiringListName, title: string) => html`<button type="button" class="bordered" data-list=${name} @click=${() => { this.#save(name); }}>${title}</button>`;
-    return html`<span class="quiet spoken">${words.say('Lists hold all panels. Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>
+    return html`<span class="quiet spoken">${words.say('What is saved holds all panels. Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>
       ${this.view === 'spare' ? nothing : save(this.view, words.say('Save as CSV'))}${save('labels', words.say('Labels as CSV'))}`;
   }
 
@@ -113,7 +115,7 @@ export class WiringArea extends WorkArea {
   #count(): number {
     const layout = this.#layout;
     if (layout === undefined) return 0;
-    return (['came', 'changed', 'gone', 'reused'] as const).filter((part) => this.#takes(part))
+    return LAYOUT_PARTS.filter((part) => this.#takes(part))
       .reduce((sum, part) => sum + layout[part].length, 0);
   }
 
@@ -187,7 +189,7 @@ export class WiringArea extends WorkArea {
   readonly #layOut = (): void => {
     const { schedule, words } = this;
     const layout = this.#layout!;
-    const taken = new Set((['came', 'changed', 'gone', 'reused'] as const).filter((part) => this.#takes(part)));
+    const taken = new Set(LAYOUT_PARTS.filter((part) => this.#takes(part)));
     const n = this.#count();
     this.done = words.say('{n, plural, one {# terminal} other {# terminals}} laid out.', { n });
     schedule.act(words.say('Laying out terminals'), layoutChanges(schedule.document, layout, taken));
@@ -196,6 +198,6 @@ export class WiringArea extends WorkArea {
 
   #save(name: WiringListName): void {
     const text = wiringCsv(wiringList(this.schedule, name), name === 'labels');
-    saveFile({ name: fileName(this.schedule).replace(/\.schedule\.json$/, `-${name}.csv`), text }, 'text/csv;charset=utf-8');
+    saveFile({ name: fileName(this.schedule, `-${name}.csv`), text }, 'text/csv;charset=utf-8');
   }
 }

@@ -1,4 +1,4 @@
-export { layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit } from './lay-out.ts';
+export { LAYOUT_PARTS, layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit } from './lay-out.ts';
 export { STRIP_KINDS, type LeftOut, type StripKind } from './wanted.ts';
 export { bridgeCurrents, type BridgeCurrent } from './bridge-currents.ts';
 export { terminalFaults, type TerminalFaults } from './terminal-faults.ts';

@@ -30,7 +30,8 @@ export interface Layout {
 }
 
 /** What a person takes of a layout. */
-export type LayoutPart = 'came' | 'changed' | 'gone' | 'reused';
+export const LAYOUT_PARTS = ['came', 'changed', 'gone', 'reused'] as const;
+export type LayoutPart = (typeof LAYOUT_PARTS)[number];
 
 /** What a spare terminal does not keep of the one that it was. */
 const EMPTIED = {
@@ -101,7 +102,7 @@ export function layOutTerminals(
 
 /** Changes that make a layout true, as one action: new terminals stand behind those of their strip. */
 export function layoutChanges(
-  document: ScheduleDocument, layout: Layout, taken: ReadonlySet<LayoutPart> = new Set(['came', 'changed', 'gone', 'reused']),
+  document: ScheduleDocument, layout: Layout, taken: ReadonlySet<LayoutPart> = new Set(LAYOUT_PARTS),
 ): Change[] {
   const edits = (['changed', 'gone', 'reused'] as const).filter((part) => taken.has(part)).flatMap((part) => layout[part])
     .flatMap(({ id, cells }) =>

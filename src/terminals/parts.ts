@@ -1,18 +1,8 @@
 import type { Workbook } from '../engine/index.ts';
-import { SCHEMA, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { grouped, SCHEMA, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 
 /** What of the figures is read here. */
 export type Figures = Pick<Workbook, 'value'>;
-
-/** Connections of what is fed by a feed in one enclosure, each the first of a chain that is looped on. */
-export interface FeedUser {
-  readonly enclosure: string;
-  /** Connection that takes the line; empty where a neutral and a protective conductor alone are asked for. */
-  readonly line: string;
-  /** Connections for neutral and protective conductor of a part; empty where the cables of loads have them. */
-  readonly neutral: string;
-  readonly earth: string;
-}
 
 /** Connections that one conductor feeds, looped from each to the next. */
 export interface Chain {
@@ -20,6 +10,8 @@ export interface Chain {
   readonly connections: string[];
   /** Current [A] that each draws; `null` where it is not known. */
   readonly amps: (number | null)[];
+  /** Rails of the supplies among them: each has a neutral and a protective conductor of its own. */
+  readonly rails: string[];
 }
 
 /** The parts of a panel as the layout of terminals reads them: by tag, each with where it is mounted. */
@@ -27,7 +19,7 @@ export class Parts {
   readonly #document: ScheduleDocument;
   readonly #figures: Figures;
   readonly #byTag = new Map<SheetName, Map<string, number>>();
-  #users: Map<string, FeedUser[]> | undefined;
+  #chains: Map<string, Chain[]> | undefined;
   #busRuns: Map<string, number[]> | undefined;
 
   constructor(document: ScheduleDocument, figures: Figures) {
@@ -127,44 +119,15 @@ export class Parts {
   }
 
   runsOfBranch(branch: string): readonly number[] {
-    if (this.#busRuns === undefined) {
-      this.#busRuns = new Map();
-      for (const id of this.rows('runs')) {
-        if (this.text('runs', id, 'run') !== '') push(this.#busRuns, this.text('runs', id, 'branch'), id);
-      }
-    }
+    this.#busRuns ??= grouped(
+      this.rows('runs').filter((id) => this.text('runs', id, 'run') !== ''), (id) => this.text('runs', id, 'branch'));
     return this.#busRuns.get(branch) ?? [];
   }
 
-  /** What a feed goes to: the supplies of each enclosure, and the relay modules with outputs that name it. */
-  usersOfFeed(feed: string): readonly FeedUser[] {
-    this.#users ??= this.#gatherUsers();
-    return this.#users.get(feed) ?? [];
-  }
-
-  /** Connections that are looped on one line of a feed, with what each draws. */
-  chainsOfFeed(feed: string): Chain[] {
-    const chains = new Map<string, Chain>();
-    const add = (key: string, enclosure: string, connection: string, amps: number | null): void => {
-      const chain = chains.get(key) ?? { enclosure, connections: [], amps: [] };
-      chains.set(key, chain);
-      chain.connections.push(connection);
-      chain.amps.push(amps);
-    };
-    for (const id of this.rows('supplies')) {
-      const [rail, enclosure] = [this.text('supplies', id, 'rail'), this.text('supplies', id, 'enclosure')];
-      if (this.text('supplies', id, 'feed') !== feed || rail === '') continue;
-      add(`supplies ${enclosure}`, enclosure, `${rail}:L`, this.number('supplies', id, 'inputCurrent'));
-    }
-    for (const id of this.rows('outputs')) {
-      const [output, module] = [this.text('outputs', id, 'output'), this.text('outputs', id, 'module')];
-      const isFed = this.text('outputs', id, 'feed') === feed && this.text('outputs', id, 'rail') === '';
-      if (!isFed || output === '' || this.#hasCommon(module)) continue;
-      const enclosure = this.enclosureOfOutput(id);
-      const key = module === '' ? `output ${output}` : `module ${module} ${enclosure}`;
-      add(key, enclosure, `${output}:11`, this.number('outputs', id, 'current'));
-    }
-    return [...chains.values()];
+  /** Connections that are looped on one line of a feed, by enclosure: supplies, then those of each relay module. */
+  chainsOfFeed(feed: string): readonly Chain[] {
+    this.#chains ??= this.#gatherChains();
+    return this.#chains.get(feed) ?? [];
   }
 
   /** Current [A] of all supplies of the feed of one that are mounted beside it; `null` where one is not known. */
@@ -183,29 +146,40 @@ export class Parts {
     return sum(chain.map((each) => this.number('outputs', each, 'current')));
   }
 
-  #gatherUsers(): Map<string, FeedUser[]> {
-    const users = new Map<string, FeedUser[]>();
-    const chained = new Set<string>();
+  #gatherChains(): Map<string, Chain[]> {
+    const chains = new Map<string, Chain>();
+    const ofFeed = new Map<string, Chain[]>();
+    const add = (feed: string, enclosure: string, part: string, connection: string, amps: number | null): Chain => {
+      const key = JSON.stringify([feed, enclosure, part]);
+      let chain = chains.get(key);
+      if (chain === undefined) {
+        chains.set(key, chain = { enclosure, connections: [], amps: [], rails: [] });
+        ofFeed.set(feed, [...ofFeed.get(feed) ?? [], chain]);
+      }
+      const last = chain.amps.length - 1;
+      // The outputs of a common side draw through one connection.
+      if (chain.connections[last] === connection) chain.amps[last] = sum([chain.amps[last]!, amps]);
+      else {
+        chain.connections.push(connection);
+        chain.amps.push(amps);
+      }
+      return chain;
+    };
     for (const id of this.rows('supplies')) {
       const [feed, rail] = [this.text('supplies', id, 'feed'), this.text('supplies', id, 'rail')];
       if (feed === '' || rail === '') continue;
       const enclosure = this.text('supplies', id, 'enclosure');
-      const isFirst = !chained.has(JSON.stringify([feed, enclosure]));
-      chained.add(JSON.stringify([feed, enclosure]));
-      push(users, feed, { enclosure, line: isFirst ? `${rail}:L` : '', neutral: `${rail}:N`, earth: `${rail}:PE` });
+      add(feed, enclosure, 'supplies', `${rail}:L`, this.number('supplies', id, 'inputCurrent')).rails.push(rail);
     }
     for (const id of this.rows('outputs')) {
       const [feed, output] = [this.text('outputs', id, 'feed'), this.text('outputs', id, 'output')];
       if (feed === '' || output === '' || this.text('outputs', id, 'rail') !== '') continue;
       const module = this.text('outputs', id, 'module');
-      const enclosure = this.enclosureOfOutput(id);
-      const chain = JSON.stringify([feed, enclosure, module === '' ? output : module, module === '']);
-      if (chained.has(chain)) continue;
-      chained.add(chain);
-      const line = this.#hasCommon(module) ? `${module}:C` : `${output}:11`;
-      push(users, feed, { enclosure, line, neutral: '', earth: '' });
+      const connection = this.#hasCommon(module) ? `${module}:C` : `${output}:11`;
+      const part = module === '' ? `output ${output}` : `module ${module}`;
+      add(feed, this.enclosureOfOutput(id), part, connection, this.number('outputs', id, 'current'));
     }
-    return users;
+    return ofFeed;
   }
 
   /** Whether the outputs of a module have one common side, which one conductor feeds. */
@@ -222,10 +196,4 @@ export class Parts {
 
 function sum(amps: readonly (number | null)[]): number | null {
   return amps.includes(null) ? null : (amps as number[]).reduce((all, each) => all + each, 0);
-}
-
-function push<Thing>(map: Map<string, Thing[]>, key: string, thing: Thing): void {
-  const things = map.get(key);
-  if (things === undefined) map.set(key, [thing]);
-  else things.push(thing);
 }

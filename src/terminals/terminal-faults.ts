@@ -82,12 +82,12 @@ function findCores(parts: Parts, terminals: readonly ListedTerminal[], say: Say)
 
 /** Conductors that come to the inside of a terminal, and to one connection of a part: each is to have one. */
 function findCrowds(terminals: readonly ListedTerminal[], say: Say): void {
-  const designations = new Set(terminals.map(({ terminal }) => terminal));
+  const designated = grouped(terminals, ({ terminal }) => terminal);
   const coming = grouped(terminals.filter(({ inside }) => inside !== ''), ({ inside }) => inside);
   for (const [place, those] of coming) {
-    const own = terminals.filter(({ terminal, inside }) => terminal === place && inside !== '');
+    const own = (designated.get(place) ?? []).filter(({ inside }) => inside !== '');
     const conductors = those.length + own.length;
-    if (conductors < 2 || (!place.includes(':') && !designations.has(place))) continue;
+    if (conductors < 2 || (!place.includes(':') && !designated.has(place))) continue;
     for (const each of [...those, ...own]) say(each, { crowded: { place, conductors } });
   }
 }

@@ -1,3 +1,5 @@
+import { isDirect } from '../electrical/index.ts';
+
 /**
  * Whether a voltage is extra-low: at most 50 V alternating or 120 V direct (IEC 60449 band I, IEC 60364-4-41, 414).
  * @param volts voltage [V]; `null` where it is not known.
@@ -6,5 +8,5 @@
  */
 export function voltageBand(volts: number | null, kind: string): 'elv' | 'mains' | undefined {
   if (volts === null) return undefined;
-  return volts <= (kind === 'dc' || kind === 'dcCoil' ? 120 : 50) ? 'elv' : 'mains';
+  return volts <= (isDirect(kind) ? 120 : 50) ? 'elv' : 'mains';
 }

@@ -76,7 +76,7 @@ export const groupOf = ({ enclosure, kind, potential }: Pick<WantedTerminal, 'en
  * where no cable leaves room for its conductor.
  */
 function withSources(wanted: readonly WantedTerminal[]): WantedTerminal[] {
-  const isEarth = ([{ potential } = wanted[0]!]: readonly WantedTerminal[]) => Number(potential === EARTH);
+  const isEarth = (group: readonly WantedTerminal[]) => Number(group[0]!.potential === EARTH);
   const groups = [...grouped(wanted, groupOf).values()].sort((one, other) => isEarth(one) - isEarth(other));
   return groups.flatMap((group) => {
     const { source } = group[0]!;
@@ -90,14 +90,14 @@ function withSources(wanted: readonly WantedTerminal[]): WantedTerminal[] {
 function askForFeed(parts: Parts, id: number, feed: string, ask: (terminal: Ask) => void): void {
   const own = parts.text('feeds', id, 'enclosure');
   const amps = parts.number('feeds', id, 'rated');
-  const users = parts.usersOfFeed(feed);
-  const places = [...new Set(users.map(({ enclosure }) => enclosure))];
+  const chains = parts.chainsOfFeed(feed);
+  const places = [...new Set(chains.map(({ enclosure }) => enclosure))];
   const elsewhere = own === '' ? places : places.filter((enclosure) => enclosure !== own);
   const cable = (enclosure: string, before: string, line: Pick<Ask, 'potential' | 'source'>): void => {
     const at = { enclosure, kind: 'mains' as const, outside: feed };
     ask({ ...at, ...line, core: `${before}L`, amps });
     ask({ ...at, potential: `${feed} N`, core: `${before}N`, amps });
-    ask({ ...at, potential: 'PE', core: `${before}PE` });
+    ask({ ...at, potential: EARTH, core: `${before}PE` });
   };
   const protectedLine = { potential: `${feed} L`, source: own === '' ? '' : `${feed}:2` };
   // Where its breaker is mounted, what comes in is not yet what it protects, and goes on to the other enclosures.
@@ -111,13 +111,12 @@ function askForFeed(parts: Parts, id: number, feed: string, ask: (terminal: Ask)
   for (const enclosure of own === '' ? elsewhere : [own, ...elsewhere]) {
     const at = { enclosure, kind: 'mains' as const };
     const source = enclosure === own ? protectedLine.source : '';
-    const here = users.filter((user) => user.enclosure === enclosure);
+    const here = chains.filter((chain) => chain.enclosure === enclosure);
     // The first connection of each chain; the others are looped from it.
-    for (const { line } of here) if (line !== '') ask({ ...at, potential: `${feed} L`, source, inside: line, amps });
-    for (const { neutral, earth } of here) {
-      if (neutral === '') continue;
-      ask({ ...at, potential: `${feed} N`, inside: neutral, amps });
-      ask({ ...at, potential: 'PE', inside: earth });
+    for (const { connections } of here) ask({ ...at, potential: `${feed} L`, source, inside: connections[0]!, amps });
+    for (const rail of here.flatMap(({ rails }) => rails)) {
+      ask({ ...at, potential: `${feed} N`, inside: `${rail}:N`, amps });
+      ask({ ...at, potential: EARTH, inside: `${rail}:PE` });
     }
   }
 }
@@ -134,7 +133,7 @@ function askForOutput(parts: Parts, id: number, output: string, ask: (terminal: 
   } else if (feed !== '') {
     ask({ ...switched, kind: 'mains', potential: `${output} L`, core: 'L' });
     ask({ enclosure, kind: 'mains', potential: `${feed} N`, outside: output, core: 'N', amps });
-    ask({ enclosure, kind: 'mains', potential: 'PE', outside: output, core: 'PE' });
+    ask({ enclosure, kind: 'mains', potential: EARTH, outside: output, core: 'PE' });
   } else {
     // A contact of which nothing says what feeds it: both its ends go out, with mains unless it is known better.
     const kind = voltageBand(parts.number('outputs', id, 'voltage'), parts.text('outputs', id, 'kind')) === 'elv' ? 'plus' : 'mains';

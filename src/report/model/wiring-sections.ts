@@ -79,9 +79,9 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
 export function cablesSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
   if (filledRows(schedule, 'terminals').length === 0) return undefined;
-  const cables = shownCables(schedule);
   const number = (value: number | null, decimals?: number) => numberCell(value === null ? '' : words.number(value, decimals));
   const landed = grouped(shownTerminals(schedule), ({ outside }) => outside);
+  const cables = shownCables(schedule, landed);
   return {
     name: 'cables', title: words.say('Cable schedule'),
     sentences: [words.say('Cores used are those on a terminal. What is empty is not known; lengths and currents are those of the runs.')],
@@ -136,10 +136,10 @@ function shownTerminals(schedule: LoadSchedule): WiredTerminal[] {
   return wiredTerminals(schedule.document, schedule.figures).filter(({ row: { id } }) => shown.has(id));
 }
 
-function shownCables(schedule: LoadSchedule): CableLine[] {
-  const shown = new Set(shownTerminals(schedule).map(({ outside }) => outside));
-  return cableSchedule(schedule.document, schedule.figures).filter(({ sheet, row: { id }, tag }) =>
-    shown.has(tag) || filledRows(schedule, sheet).some((each) => each.id === id));
+/** Cables of the panels that are in sight, and those that end on their terminals. */
+function shownCables(schedule: LoadSchedule, landed: ReadonlyMap<string, unknown>): CableLine[] {
+  const rows = new Set((['runs', 'outputs', 'branches', 'feeds'] as const).flatMap((sheet) => filledRows(schedule, sheet)));
+  return cableSchedule(schedule.document, schedule.figures).filter(({ row, tag }) => landed.has(tag) || rows.has(row));
 }
 
 function shownStrips(schedule: LoadSchedule) {
