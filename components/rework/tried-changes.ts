@@ -49,7 +49,7 @@ function standingTable({ standings }: TriedChanges, words: Words): TemplateResul
     <thead><tr><th scope="col">${words.say('Sheet')}</th><th scope="col">${words.say('Tag')}</th><th scope="col">${words.say('Figure')}</th>
       <th scope="col" colspan="2">${words.say('Before')}</th><th scope="col" colspan="2">${words.say('After')}</th></tr></thead>
     <tbody>${standings.slice(0, MOST).map(({ sheet, tag, key, before, after }) => html`<tr data-tag=${tag}>
-      <td>${words.text(SCHEMA[sheet].title)}</td><td class="nowrap"><b>${tag || '–'}</b></td><td>${words.text(columnOf(sheet, key).title)}</td>${cells(before)}${cells(after)}</tr>`)}</tbody>
+      <td>${words.text(SCHEMA[sheet].title)}</td><td class="nowrap"><b>${tag || '–'}</b></td><td>${key === undefined ? '' : words.text(columnOf(sheet, key).title)}</td>${cells(before)}${cells(after)}</tr>`)}</tbody>
   </table></div>${more(standings.length, words)}`;
 }
 

@@ -3,7 +3,7 @@ import { userEvent } from 'vitest/browser';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
 import { mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
-import { demoWithTerminal } from './support/demo-content.ts';
+import { demoContent } from './support/demo-content.ts';
 import { englishLeft } from './support/english-left.ts';
 import { explainEach } from './support/explain-each.ts';
 
@@ -60,7 +60,7 @@ describe.each(SPOKEN)('in $lang', (expected) => {
   });
 
   test('no sheet has an English word left, nor the explanation of any figure', async () => {
-    const element = await mountElement({ content: demoWithTerminal(), attributes: { lang } });
+    const element = await mountElement({ content: demoContent(), attributes: { lang } });
     const found = new Set<string>();
     for (const sheet of SHEET_NAMES) {
       await explainEach(element, sheet, [1], (explanation) => {

@@ -10,7 +10,8 @@ const rows = (element: Awaited<ReturnType<typeof mountElement>>, of: string) =>
   parts(element, `elv-wiring table[data-part=${of}] tbody tr`);
 
 test('terminals are laid out with a preview as one action; a run that goes leaves spare ones; the lists follow', async () => {
-  const element = await mountElement({ content: demoContent() });
+  const demo = demoContent();
+  const element = await mountElement({ content: { ...demo, sheets: { ...demo.sheets, terminals: [] } } });
   await openWork(element, 'wiring');
   await expect.poll(() => rows(element, 'came').length).toBe(100);
   expect(rows(element, 'came')[0]!.textContent).toContain('+KP-1-X1:1');

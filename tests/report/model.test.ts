@@ -52,7 +52,7 @@ describe('the load table of the demo', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways',
       'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
-      'enclosures', 'cases', 'spare', 'devices-per-rail',
+      'enclosures', 'cases', 'wiring', 'inside', 'cables', 'spare', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
       'commissioning',
@@ -123,7 +123,7 @@ describe('the load table of the demo', () => {
   test('the summary counts every row that has a status', () => {
     expect(texts(report, 'summary').map((cells) => cells.at(-1))).toEqual(
       [
-        'supplies', 'ways', 'branches', 'runs', 'modules', 'outputs', 'feeds', 'enclosures',
+        'supplies', 'ways', 'branches', 'runs', 'modules', 'outputs', 'feeds', 'enclosures', 'terminals',
       ].map((sheet) => String(demo.rows(sheet as 'runs').length)));
   });
 });

@@ -9,10 +9,7 @@ import { enter, scheduleOf, valueAt } from '../support/schedules.ts';
 
 // A file can hold a number that its column does not allow. Nobody knows what was meant, so what reads it is not known.
 
-const READ = readData('demo.schedule.json') as unknown as Content;
-const DEMO: Content = {
-  ...READ, sheets: { ...READ.sheets, terminals: [{ terminal: 'X1:1', strip: 'X1', enclosure: 'KP-1', size: 1.5, maxSize: 2.5, width: 5.2 }] },
-};
+const DEMO = readData('demo.schedule.json') as unknown as Content;
 
 /** A number that no schedule means. */
 const beyond = ({ kind, min, above, max }: InputColumn): number | undefined =>

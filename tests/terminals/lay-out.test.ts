@@ -21,10 +21,16 @@ const byCore = (schedule: LoadSchedule, outside: string) =>
   Object.fromEntries(cells(schedule).filter((each) => each.outside === outside)
     .map(({ core, terminal }) => [text(core), terminal]));
 
-const demo = () => {
+const demoContent = () => {
   const read = readSchedule(readFileSync(new URL('../../data/demo.schedule.json', import.meta.url), 'utf8'));
   if (!read.ok) throw new Error('The demo cannot be read.');
-  return new LoadSchedule({ ...read.content, sheets: { ...read.content.sheets, terminals: [] } });
+  return read.content;
+};
+
+/** The demo before its terminals are laid out. */
+const demo = () => {
+  const content = demoContent();
+  return new LoadSchedule({ ...content, sheets: { ...content.sheets, terminals: [] } });
 };
 
 /** The cores that a schedule has, each with the connection that it must lead to inside: said here anew, row by row. */
@@ -118,6 +124,14 @@ describe('laying terminals out', () => {
     expect(came.length).toBeGreaterThan(200);
     expectEveryCoreOnce(schedule);
     expect(schedule.findings.filter(({ sheet }) => sheet === 'terminals')).toEqual([]);
+  });
+
+  test('the demo holds its terminals as they are laid out', () => {
+    const [held, laidOut] = [new LoadSchedule(demoContent()), demo()];
+    layOut(laidOut);
+    expect(cells(held)).toEqual(cells(laidOut));
+    expectEveryCoreOnce(held);
+    expect(layOutTerminals(held.document, held.figures)).toMatchObject({ came: [], changed: [], gone: [], reused: [], leftOut: [] });
   });
 
   test('rows of mains, plus, minus and bus stand on strips of their own', () => {

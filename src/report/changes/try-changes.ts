@@ -7,13 +7,13 @@ import type { MatchedRows } from '../../schedule/compare/index.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareSchedules, type ScheduleChanges } from './compare-schedules.ts';
 
-/** The figure by which one sees first how a row of a sheet stands. */
+/** The figure by which one sees first how a row of a sheet stands; terminals have a status alone. */
 const FIGURES: Partial<Record<SheetName, string>> = {
   supplies: 'loading', ways: 'loading', branches: 'used', runs: 'dropRatio', modules: 'current', outputs: 'loading',
   feeds: 'loading', enclosures: 'top',
 };
 
-/** How a row stands: its status, and the figure that tells most of it as it is read, with its unit. */
+/** How a row stands: its status, and the figure that tells most of it as it is read, with its unit, if it has one. */
 export interface RowOutcome {
   readonly status: Status | null;
   readonly figure: string;
@@ -23,8 +23,8 @@ export interface RowOutcome {
 export interface StandingChange {
   readonly sheet: SheetName;
   readonly tag: string;
-  /** Key of the figure. */
-  readonly key: string;
+  /** Key of the figure; a sheet may have none. */
+  readonly key: string | undefined;
   readonly before: RowOutcome | undefined;
   readonly after: RowOutcome | undefined;
 }
@@ -89,15 +89,15 @@ function sameRows(before: LoadSchedule, after: LoadSchedule): Record<SheetName, 
 }
 
 function standingChanges(sheet: SheetName, before: LoadSchedule, after: LoadSchedule): StandingChange[] {
-  const key = FIGURES[sheet]!;
-  const standing = (schedule: LoadSchedule, { id }: Row): RowOutcome => {
+  const key = FIGURES[sheet];
+  const figure = (schedule: LoadSchedule, id: number): string => {
+    if (key === undefined) return '';
     const value = schedule.value(sheet, id, key);
     const sign = value === null ? '' : schedule.partialSign(sheet, id, key);
-    return {
-      status: schedule.value(sheet, id, 'status') as Status | null,
-      figure: sign + withUnit(columnOf(sheet, key), value, schedule.words),
-    };
+    return sign + withUnit(columnOf(sheet, key), value, schedule.words);
   };
+  const standing = (schedule: LoadSchedule, { id }: Row): RowOutcome =>
+    ({ status: schedule.value(sheet, id, 'status') as Status | null, figure: figure(schedule, id) });
   const change = (old: Row | undefined, present: Row | undefined): StandingChange[] => {
     const was = old && standing(before, old);
     const is = present && standing(after, present);

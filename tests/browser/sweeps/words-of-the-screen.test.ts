@@ -11,7 +11,7 @@ import { SCHEMA, SHEET_NAMES, type Content } from '../../../src/schedule/index.t
 import { PSEUDO } from '../../support/pseudo-words.ts';
 import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from '../element-mount.ts';
 import { choose } from '../support/choose.ts';
-import { demoContent, demoWithTerminal } from '../support/demo-content.ts';
+import { demoContent } from '../support/demo-content.ts';
 import { explainEach } from '../support/explain-each.ts';
 import { PseudoElement } from '../support/pseudo-element.ts';
 import { untranslated } from '../support/untranslated.ts';
@@ -46,7 +46,7 @@ test('the search finds what is not said through the words', async () => {
 
 describe('what is on the screen is said through the words of the element', () => {
   test.each(SHEET_NAMES)('the sheet %s, and the explanation of each of its figures', async (sheet) => {
-    const element = await mountPseudo(demoWithTerminal());
+    const element = await mountPseudo(demoContent());
     const found = new Set<string>();
     await explainEach(element, sheet, [1, element.schedule.rows(sheet).length], (explanation) => {
       for (const each of untranslated(element, explanation)) found.add(each);
