@@ -131,7 +131,8 @@ describe('laying terminals out', () => {
     layOut(laidOut);
     expect(cells(held)).toEqual(cells(laidOut));
     expectEveryCoreOnce(held);
-    expect(layOutTerminals(held.document, held.figures)).toMatchObject({ came: [], changed: [], gone: [], reused: [], leftOut: [] });
+    expect(layOutTerminals(held.document, held.figures))
+      .toMatchObject({ came: [], changed: [], gone: [], reused: [], leftOut: [] });
   });
 
   test('rows of mains, plus, minus and bus stand on strips of their own', () => {
