@@ -38,6 +38,8 @@ const walk = ['tests/browser/walk/**/*.test.ts'];
 const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
 /** Every view from one end to the other, which is slow by nature. */
 const sweeps = ['tests/browser/sweeps/**/*.test.ts'];
+/** Half of them, by the time that they take. */
+const seen = ['tests/browser/sweeps/{hostile,load,reflow,sharing,words}*.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 
@@ -152,7 +154,7 @@ export default defineConfig({
       },
       // By themselves: who types into a browser that is killed needs the machine.
       inChromium({ name: 'deep, in a browser', include: sweeps, ...onOnePage, sequence: { groupOrder: 6 } }, [
-        { name: 'deep, sweeps' },
+        { name: 'deep, sweeps', exclude: seen }, { name: 'deep, what is seen', include: seen },
       ]),
       {
         extends: true,

@@ -327,7 +327,7 @@ export class ScheduleFiles {
   async #read(file: File | NamedText): ReturnType<typeof readText> {
     this.#host.busy('file', true);
     try {
-      const read = isText(file) ? { ok: true as const, ...file, notes: [], edits: [] }
+      const read = isText(file) ? { ok: true as const, ...file, notes: [], edits: [], isLoadTable: false }
         : await readText(file, this.#words);
       if (read.ok) await engineFor(read.text);
       return read;

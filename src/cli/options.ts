@@ -24,6 +24,8 @@ export interface TableOptions {
   readonly passAccepted: boolean;
   /** Digits that are held against those of the schedule, instead of writing a table. */
   readonly checkDigest: string | undefined;
+  /** What a document shows is held against the schedule that it carries, instead of writing a table. */
+  readonly verify: boolean;
   /** The panel that is written; all of them by default. */
   readonly panel: string | undefined;
   /** An older schedule; what has changed since becomes a part of the load table. */
@@ -52,10 +54,13 @@ export const HELP: Help = {
     '--pass-accepted': 'let --check pass what was accepted',
     '--check-digest HEX': 'say whether these digits, printed on each page (16 or more of them), are those of the '
       + 'schedule; exit with 1 when they are not',
+    '--verify': 'make a load table in html or xlsx anew of the schedule that it carries, and name every place where what '
+      + 'it shows, its digest and that schedule do not agree; exit with 1 when there is one, or when a part could not be '
+      + 'compared',
   },
   said: 'the load table, findings and explanations',
   about: ['Keys, and a sheet as csv, are the same in every language.'],
-  one: 'as said at --check and --check-digest',
+  one: 'as said at --check, --check-digest and --verify',
   caution: CAUTION,
 };
 
@@ -68,6 +73,7 @@ export const OPTIONS = {
   check: { type: 'boolean', default: false },
   'pass-accepted': { type: 'boolean', default: false },
   'check-digest': { type: 'string' },
+  verify: { type: 'boolean', default: false },
   since: { type: 'string' },
   explain: { type: 'string', multiple: true, default: [] as string[] },
 } as const;
@@ -79,7 +85,7 @@ export const OPTIONS = {
 export function readOptions({ values, positionals }: Given<typeof OPTIONS>): TableOptions {
   refuseNone(positionals, HELP.name);
   const format = oneOf('format', values.format, FORMATS);
-  if (TO_FILE.includes(format) && values['check-digest'] === undefined) refuseNoFile(format, values.output, 'load-table');
+  if (TO_FILE.includes(format) && values['check-digest'] === undefined && !values.verify) refuseNoFile(format, values.output, 'load-table');
   if (values.explain.length > 0 && format !== 'json') {
     throw new Refusal(
       [`--explain goes with --format json, not with ${format}. The load table explains an example of every figure.`]
@@ -108,6 +114,7 @@ export function readOptions({ values, positionals }: Given<typeof OPTIONS>): Tab
     check: values.check,
     passAccepted: values['pass-accepted'],
     checkDigest: values['check-digest'],
+    verify: values.verify,
     since: values.since,
     explain: values.explain,
   };

@@ -8,21 +8,24 @@ import {
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { command } from './command.ts';
 import { explainFigures } from './explain-option.ts';
-import { writeBytes, writeText } from './files.ts';
+import { readText, writeBytes, writeText } from './files.ts';
 import { refuseUnknownPanel } from './known-panel.ts';
 import { openSchedule } from './open-schedule.ts';
 import { HELP, OPTIONS, readOptions, type TableOptions } from './options.ts';
 import { printPdf } from './print-pdf.ts';
 import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
+import type { Words } from '../words/index.ts';
 
 /**
  * The command `table`: reads a schedule, works it out, writes it. It ends with 1 when `--check` is given and a finding
- * is `over`, or when the digits of `--check-digest` are those of another schedule.
+ * is `over`, when the digits of `--check-digest` are those of another schedule, or
+ * when `--verify` finds that a document does not agree with itself.
  */
 export const runTable = command(HELP, OPTIONS, async (given, streams) => {
   const { out, warn } = streams;
   const options = readOptions(given);
+  if (options.verify) return verify(options.inputs, given.words, out);
   const schedule = await openSchedule(options.inputs, warn, given.words);
   if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
   refuseUnknownPanel(schedule, options.panel);
@@ -101,4 +104,17 @@ function checkDigest(schedule: LoadSchedule, digits: string, out: Streams['out']
   out(isMatch ? 'The digits are those of this schedule.\n'
     : `The digits are those of another schedule, or of another state of it. This one has ${scheduleDigest(content)}.\n`);
   return isMatch ? 0 : 1;
+}
+
+async function verify(names: readonly string[], words: Words, out: Streams['out']): Promise<0 | 1> {
+  const files = await Promise.all(names.map((name) => readText(name, words)));
+  const plain = files.filter(({ isLoadTable }) => !isLoadTable);
+  if (plain.length > 0) {
+    throw new Refusal(plain.map(({ name }) =>
+      `${name}: carries no schedule, or shows nothing beside it, so that there is nothing to compare. Give --verify a load table in html or xlsx; --check-digest holds the digits of a paper against a schedule.`));
+  }
+  const found = files.flatMap(({ name, edits }) => edits.map((each) => `${name}: ${each}\n`));
+  out(found.length > 0 ? found.join('') : files.map(({ name }) =>
+    `${name}: what it shows, its digest and the schedule that it carries agree.\n`).join(''));
+  return found.length > 0 ? 1 : 0;
 }

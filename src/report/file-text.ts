@@ -1,5 +1,6 @@
-import { decodeText, encodingNote, type Unreadable } from '../exchange/index.ts';
+import { decodeText, embeddedSchedule, encodingNote, isHtml, type Unreadable } from '../exchange/index.ts';
 import { isWorkbookFile } from '../exchange/workbook/is-workbook-file.ts';
+import type { Verification } from './verify/verification.ts';
 import type { Words } from '../words/index.ts';
 
 /** A file as text. */
@@ -9,8 +10,13 @@ export interface FileText {
   readonly text: string;
   /** Sentences on how it was read, as in which encoding. */
   readonly notes: readonly string[];
-  /** What was changed on the worksheets of a load table and is not in the schedule that it carries, place by place. */
+  /**
+   * What a load table shows otherwise than the schedule that it carries, place by place, and why a part of it was not
+   * compared.
+   */
   readonly edits: readonly string[];
+  /** Whether it is a load table, which shows something that can be compared. */
+  readonly isLoadTable: boolean;
 }
 
 /**
@@ -22,18 +28,33 @@ export async function fileText(name: string, bytes: Uint8Array, words: Words): P
   if (isWorkbookFile(name, bytes)) {
     const { readLoadTable } = await import('./xlsx/index.ts');
     const read = await readLoadTable(bytes, words);
-    return read.ok ? { ...read, name, notes: [] } : read;
+    if (!read.ok) return read;
+    return { ok: true, name, text: read.text, notes: [], ...ofLoadTable(read.verification) };
   }
   const decoded = decodeText(bytes, words);
   if (!decoded.ok) return decoded;
   const note = encodingNote(decoded.encoding, words);
-  return { ok: true, text: decoded.text, name, edits: [], notes: note === undefined ? [] : [note] };
+  const { text } = decoded;
+  const verification = await verificationOf(text, words);
+  return { ok: true, text, name, notes: note === undefined ? [] : [note], ...ofLoadTable(verification) };
+}
+
+const ofLoadTable = (verification: Verification | undefined) => ({
+  edits: verification === undefined ? [] : [...verification.differs, ...verification.unverified],
+  isLoadTable: verification !== undefined,
+});
+
+/** How a page that carries a schedule compares with it; there is nothing to compare in other texts. */
+async function verificationOf(text: string, words: Words): Promise<Verification | undefined> {
+  if (!isHtml(text) || embeddedSchedule(text) === undefined) return undefined;
+  const { verifyHtml } = await import('./verify/index.ts');
+  return verifyHtml(text, words);
 }
 
 /** Says what the edits of a file are, above their list. */
 export function editsTitle(name: string, words: Words): string {
   return words.say(
-    '{file}: the schedule is as it was issued. What was changed on its worksheets since is not in it; enter it again where it is meant:',
+    '{file}: the schedule that it carries is opened. What the file shows otherwise is not in it; enter it again where it is meant, and ask where it comes from where it is not:',
     { file: name }
   );
 }

@@ -28,6 +28,14 @@ const LEGEND = message(
   'An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the assumptions name the defaults.'
 );
 
+/** What the digest covers, and how whoever receives the table makes sure of it. */
+const DIGEST = message(
+  'The SHA-256 covers every value, formula, acceptance and revision of the schedule; figures follow from these. Its first 16 digits tell whether a file is the one that this table was made of.'
+);
+const DIGEST_CARRIED = message(
+  'The SHA-256 covers every value, formula, acceptance and revision of the schedule, which this page carries; figures follow from these. Whoever opens it as a schedule has all that it shows made anew and compared, its digits too; of a print, the first 16 digits tell whether a file is the one that it was made of.'
+);
+
 /** The load table as one HTML page for reading and printing, without scripts and without requests. */
 export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions = {}): string {
   const { words, title, subject, details, issue, cautions, sections } = report;
@@ -58,8 +66,9 @@ ${sections.map((section) => sectionMarkup(section, words))}
 </main>
 <footer>
 <p>${words.say(LEGEND)}</p>
+<p>${words.say(schedule === undefined ? DIGEST : DIGEST_CARRIED)}</p>
 </footer>
-${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}">${schedule}</template>\n`}</body>
+${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}" data-scope="${JSON.stringify({ ...report.scope, paper })}">${schedule}</template>\n`}</body>
 </html>
 `.text;
 }

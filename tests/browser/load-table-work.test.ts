@@ -53,7 +53,7 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
   expect(await other.openFile(back)).toEqual([]);
   expect(other.schedule.rows('supplies')[0]!.cells).toEqual(row!.cells);
   await other.updateComplete;
-  expect(textOf(other, '.problems h3')).toMatch(/^back\.xlsx: the schedule is as it was issued\./);
+  expect(textOf(other, '.problems h3')).toMatch(/^back\.xlsx: the schedule that it carries is opened\./);
   expect(parts(other, '.problems li').map((line) => line.textContent)).toEqual([
     `Supplies, ${String(row!.cells.rail)}, Rated: ${Number(row!.cells.rated).toFixed(2)}\u00a0A in the schedule, 77.00\u00a0A on the worksheet.`,
   ]);
@@ -64,6 +64,23 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
   await (part(element, 'elv-load-table') as LoadTable).compareWith(back);
   await press(element, '[data-view=changes]');
   expect(textOf(element, 'elv-load-table .problems')).toContain('77.00 A on the worksheet');
+});
+
+test('a figure that was typed over in a saved page is told with its place when the page is opened', async () => {
+  const element = await open(sample());
+  const files = savedFiles();
+  await press(element, '[data-do=html]');
+  await expect.poll(() => files.length).toBe(1);
+  const page = await files[0]!.text();
+  const other = await mountElement();
+  expect(await other.openFile(new File([page], 'issued.html'))).toEqual([]);
+  await other.updateComplete;
+  expect(parts(other, '.problems')).toEqual([]);
+  const changed = page.replace(/(<section id="supplies"[\s\S]*?<td class="number[^"]*">)[^<]+/, '$1777');
+  expect(changed).not.toBe(page);
+  expect(await other.openFile(new File([changed], 'received.html'))).toEqual([]);
+  await expect.poll(() => textOf(other, '.problems h3')).toMatch(/^received\.html: the schedule that it carries is opened\./);
+  expect(parts(other, '.problems li').map((each) => each.textContent).join('')).toContain('777');
 });
 
 test('in German all of it is German, and in English again when the page becomes English', async () => {

@@ -32,7 +32,7 @@ it('names the cells of a load table that were edited, and takes the schedule as 
   const back = await run(edited);
   expect(back.out).toBe(issued.out);
   expect(back.warnings).toEqual([
-    expect.stringMatching(/back\.xlsx: the schedule is as it was issued\./),
+    expect.stringMatching(/back\.xlsx: the schedule that it carries is opened\./),
     expect.stringMatching(
       /^\S+back\.xlsx: Supplies, L1, Rated: [\d.]+\u00a0A in the schedule, 77\.00\u00a0A on the worksheet\.$/
     ),

@@ -19,7 +19,7 @@ const bytesOf = (workbook: WorkBook) =>
 async function editsOf(bytes: Uint8Array, lang = 'en'): Promise<readonly string[]> {
   const table = await readLoadTable(bytes, await loadWords(lang));
   if (!table.ok) throw new Error(table.problems[0]!.message);
-  return table.edits;
+  return table.verification.differs;
 }
 
 const small = () => scheduleOf({

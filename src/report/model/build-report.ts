@@ -49,7 +49,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
       sheetSection(schedule, sheet), explanationsSection(schedule, sheet),
     ];
   return {
-    words, panel,
+    words, scope: { generated, sheet, panel, since: since !== undefined },
     title: words.say('Load table'),
     subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
       .filter((part) => part !== undefined).join(' – '),

@@ -1,6 +1,6 @@
 import type { PanelChoice } from '../../engine/index.ts';
 import type { Severity, Standing } from '../../findings/index.ts';
-import type { DetailKey } from '../../schedule/index.ts';
+import type { DetailKey, SheetName } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 
 /** One cell of a printed table. */
@@ -65,12 +65,23 @@ export interface ReportIssue {
   readonly digest: string;
 }
 
+/** What a load table was asked to be: who makes it anew of the same schedule comes to the same one. */
+export interface ReportScope {
+  /** When the table was made, as it was given. */
+  readonly generated: string;
+  /** The one sheet that it is of. */
+  readonly sheet?: SheetName | undefined;
+  /** The panel that it is of, `null` for what is in none; all of them where there is none. */
+  readonly panel?: PanelChoice;
+  /** Whether it tells what has changed since an older schedule, which it does not carry. */
+  readonly since: boolean;
+}
+
 /** The load table, from which every form of it is made. */
 export interface Report {
   /** The language that all of it is in. */
   readonly words: Words;
-  /** The panel that it is of; all of them where there is none. */
-  readonly panel?: PanelChoice;
+  readonly scope: ReportScope;
   readonly title: string;
   /** What it is about, for the head of each page: project and panel. */
   readonly subject: string;

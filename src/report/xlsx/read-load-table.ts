@@ -3,7 +3,9 @@ import { openWorkbook, type Workbook } from '../../exchange/workbook/index.ts';
 import { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
 import { ENGLISH, LANGUAGES, loadWords, message, type Words } from '../../words/index.ts';
+import { notCompared, readScope, type Verification } from '../verify/verification.ts';
 import { editsOf } from './edits.ts';
+import { compareWorksheets } from './figure-edits.ts';
 import { worksheetName } from './package-parts.ts';
 import { EMBEDDED_SHEET } from './report-sheets.ts';
 
@@ -16,8 +18,8 @@ export interface CarriedSchedule {
   readonly ok: true;
   /** The schedule as JSON, as it was issued. */
   readonly text: string;
-  /** What was changed on the worksheets since and is not in it, a sentence for each place. */
-  readonly edits: readonly string[];
+  /** How the worksheets compare with it: inputs that were changed since, else figures. */
+  readonly verification: Verification;
 }
 
 /**
@@ -29,30 +31,26 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
   if (!workbook.ok) return workbook;
   const cells = workbook.cells(EMBEDDED_SHEET) ?? [];
   if ('ok' in cells) return cells;
-  const text = cells.map(({ value }) => value ?? '').join('');
+  const text = cells.filter(({ column }) => column === 0).map(({ value }) => value ?? '').join('');
   if (text === '') return unreadable('not-a-schedule', '', words.say(NONE));
   const read = readSchedule(text, words);
   // What is wrong with the schedule is said by whoever reads it.
-  if (!read.ok) return { ok: true, text, edits: [] };
+  if (!read.ok) return { ok: true, text, verification: notCompared('carriesNone', words) };
   const written = await wordsOf(workbook, words);
-  if (written === undefined) {
-    return {
-      ok: true, text,
-      edits: [
-        words.say(
-          'The language of the worksheets could not be fetched, so that they were not compared with the schedule.'
-        ),
-      ],
-    };
-  }
+  if (written === undefined) return { ok: true, text, verification: notCompared('unfetched', words) };
   const schedule = new LoadSchedule(read.content, { words: written });
-  const edits = await schedule.formulasReady() ? editsOf(workbook, schedule, read.version, words) : [
-    words.say(
-      'The formulas could not be calculated, because a part of the software could not be fetched, so that the worksheets were not compared with the schedule.'
-    ),
-  ];
-  schedule.dispose();
-  return { ok: true, text, edits };
+  try {
+    if (!await schedule.formulasReady()) return { ok: true, text, verification: notCompared('unfetched', words) };
+    const edits = editsOf(workbook, schedule, read.version, words);
+    if (edits.length > 0) return { ok: true, text, verification: { differs: edits, unverified: [] } };
+    const made = cells.find(({ row, column }) => row === 0 && column === 1)?.value;
+    const scope = typeof made === 'string' ? readScope(made) : undefined;
+    const verification = scope === undefined ? notCompared('unsaid', words)
+      : compareWorksheets(workbook, schedule, scope, words);
+    return { ok: true, text, verification };
+  } finally {
+    schedule.dispose();
+  }
 }
 
 /** The words in which worksheets were written, by the names of the sheets; `undefined` where they cannot be loaded. */

@@ -1,4 +1,4 @@
-import type { Report, ReportSection } from '../model/index.ts';
+import type { Report, ReportScope, ReportSection } from '../model/index.ts';
 import type { CellStyles } from './cell-styles.ts';
 import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
 
@@ -9,7 +9,7 @@ const LONGEST = 32_000;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
 export function frontSheet(
-  { words, panel, title, subject, details, issue, cautions }: Report, styles: CellStyles,
+  { words, scope: { panel }, title, subject, details, issue, cautions }: Report, styles: CellStyles,
 ): Worksheet {
   const usual = styles.number({ wraps: true });
   const line = (...texts: readonly string[]) => texts.map((value): CellToWrite => ({ value, style: usual }));
@@ -83,15 +83,19 @@ export function sectionSheet({ title, sentences, tables }: ReportSection, styles
  * signs than those of ASCII are written as JSON escapes: no program that saves the workbook then changes them, and none
  * is cut in two.
  */
-export function embeddedSheet(json: string, styles: CellStyles): Worksheet {
-  const plain = json.replace(
-    /[^\x20-\x7e]|_(?=x)/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`
-  );
+export function embeddedSheet(json: string, scope: ReportScope, styles: CellStyles): Worksheet {
+  const plain = asPlain(json);
   const pieces = Array.from({ length: Math.ceil(plain.length / LONGEST) }, (_piece, index) =>
     plain.slice(index * LONGEST, (index + 1) * LONGEST));
+  // How the workbook was made stands beside the first piece.
+  const made = asPlain(JSON.stringify(scope));
+  const style = styles.number({});
   return {
-    name: EMBEDDED_SHEET, widths: [], isHidden: true, rows: pieces.map((value) => [{
-      value, style: styles.number({}),
-    }]),
+    name: EMBEDDED_SHEET, widths: [], isHidden: true,
+    rows: pieces.map((piece, place) => (place === 0 ? [piece, made] : [piece]).map((value) => ({ value, style }))),
   };
 }
+
+const asPlain = (json: string): string => json.replace(
+  /[^\x20-\x7e]|_(?=x)/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`
+);
