@@ -1,14 +1,16 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { inOrder } from '../../src/schedule/compare/index.ts';
 import { buildReport, changesText, compareSchedules } from '../../src/report/index.ts';
 import {
-  insertRows, isBlank, moveRows, removeRows, renameTag, SHEET_NAMES, type Cells, type Content,
+  insertRows, isBlank, moveRows, removeRows, renameTag, setCells, SHEET_NAMES, type Cells, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
-import { scheduleOf } from '../support/schedules.ts';
+import { changesSection } from '../../src/report/changes/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
+import { idAt, scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
 
 const DEVICES: Cells[] = [
@@ -109,6 +111,53 @@ test('the demo: three rows go, two come, one moves', () => {
   after.act('Move', moveRows(document, 'devices', [20], 50));
   const kinds = compareSchedules(before, after).rows.map(({ kind }) => kind);
   expect(kinds).toEqual(['removed', 'removed', 'removed', 'added', 'added', 'moved']);
+});
+
+describe('a row that was renamed', () => {
+  const renamed = (sheet: SheetName, at: number, tag: string) => {
+    const after = new LoadSchedule(demoContent());
+    after.act('Rename', renameTag(after.document, sheet, idAt(after, sheet, at), tag));
+    return after;
+  };
+
+  test('is one line with how many cells name it so now, and nothing else is told', () => {
+    const before = new LoadSchedule(demoContent());
+    const { rows, figures, findings } = compareSchedules(before, renamed('supplies', 0, 'L9'));
+    expect(rows).toMatchObject([{ sheet: 'supplies', kind: 'changed', tag: 'L9', values: [{ key: 'rail', before: 'L1', after: 'L9' }] }]);
+    // Devices, ways and runs of the rail by their rows, terminals by their texts: counted here from the file.
+    const named = demoContent().sheets;
+    const references = (['devices', 'ways', 'runs', 'outputs'] as const).flatMap((sheet) => named[sheet]!).filter(({ rail }) => rail === 'L1');
+    const texts = named.terminals!.flatMap((cells) => [cells.inside, cells.outside, cells.potential, cells.bridge])
+      .filter((text) => typeof text === 'string' && /^L1(?:$|[ :])/.test(text));
+    expect(rows[0]!.followed).toBe(references.length + texts.length);
+    expect([figures, findings]).toEqual([[], []]);
+    expect(changesText(compareSchedules(before, renamed('supplies', 0, 'L9')))).toContain(`${rows[0]!.followed!} cells name it so now`);
+  });
+
+  test('what is different besides stays a change of its own, and so does what does not follow', () => {
+    const after = renamed('supplies', 0, 'L9');
+    after.act('Edit', setCells(after.document, [
+      { sheet: 'devices', id: idAt(after, 'devices', 0), key: 'qty', value: 9 },
+      { sheet: 'devices', id: idAt(after, 'devices', 1), key: 'rail', value: 'L2' },
+    ]));
+    const { rows } = compareSchedules(new LoadSchedule(demoContent()), after);
+    expect(rows.filter(({ sheet }) => sheet === 'devices').map(({ values }) => values)).toEqual([
+      [{ key: 'qty', before: 4, after: 9 }], [{ key: 'rail', before: 'L1', after: 'L2' }],
+    ]);
+  });
+});
+
+test('what changes did to figures stands under the panel of each row', () => {
+  const after = new LoadSchedule(demoContent());
+  const last = after.rows('devices').findIndex(({ cells }) => cells.rail === 'P2');
+  after.act('Edit', setCells(after.document, [0, last].map((at) =>
+    ({ sheet: 'devices', id: idAt(after, 'devices', at), key: 'qty', value: 9 }))));
+  const changes = compareSchedules(new LoadSchedule(demoContent()), after);
+  for (const { sheet, tag, panel } of changes.figures) {
+    if (sheet === 'supplies') expect([tag, panel]).toEqual([tag, tag === 'L1' ? 'KP-1' : 'KP-2']);
+  }
+  const titles = changesSection(changes, '', ENGLISH).tables.map(({ title }) => title);
+  expect(titles).toEqual(expect.arrayContaining(['KP-1', 'KP-2'].map((panel) => `What that did to totals and statuses: ${panel}`)));
 });
 
 test('a section of the load table', () => {

@@ -2,7 +2,7 @@ import { columnOf, SCHEMA } from '../../schedule/index.ts';
 import { numberCell, textCell, textColumns } from '../model/cells.ts';
 import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import type { ReportSection, ReportTable } from '../model/report.ts';
-import { changedValue, kindWords, valueWords } from './changes-text.ts';
+import { changedValue, figuresByPanel, kindWords, valueWords } from './changes-text.ts';
 import type { ScheduleChanges } from './compare-schedules.ts';
 import { otherChanges } from './other-changes.ts';
 import type { Words } from '../../words/index.ts';
@@ -32,13 +32,13 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
       ].map(textCell),
     })),
   });
-  add({
-    title: words.say('What that did to totals and statuses'),
+  for (const [title, those] of figuresByPanel(figures, words)) add({
+    title,
     columns: [
       ...textColumns(words.say('Sheet'), words.say('Tag'), words.say('Figure')),
       { title: words.say('Before'), kind: 'number' }, { title: words.say('Now'), kind: 'number' },
     ],
-    rows: figures.flatMap(({ sheet, tag, values }) => values.map(({ key, before, after }) => {
+    rows: those.flatMap(({ sheet, tag, values }) => values.map(({ key, before, after }) => {
       const column = columnOf(sheet, key);
       const [was, is] = [before, after].map((value) => numberCell(changedValue(column, value, words)));
       const texts = [words.text(SCHEMA[sheet].title), tag, words.text(column.title)].map(textCell);

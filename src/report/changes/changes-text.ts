@@ -1,7 +1,7 @@
-import { findColumn, namingKeys, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
+import { findColumn, grouped, namingKeys, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
 import { shownText } from '../../findings/index.ts';
 import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
-import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
+import type { FigureChange, RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
 import { otherChanges } from './other-changes.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
@@ -53,11 +53,12 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
     });
     block(words.text(SCHEMA[sheet].title), inner);
   }
-  block(words.say('What that did to totals and statuses'), figures.map(({ sheet, tag, row, values }) =>
-    line(
+  for (const [title, those] of figuresByPanel(figures, words)) {
+    block(title, those.map(({ sheet, tag, row, values }) => line(
       `${words.text(SCHEMA[sheet].title)}, ${tag || words.say('row {row}', { row: row })}`,
       pairWords(sheet, values, words)
     )));
+  }
   for (const { title, rows: others } of otherChanges(changes, words)) {
     block(
       title,
@@ -69,9 +70,21 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
     : `${words.say('Only blank rows, or the order of revisions and acceptances, are different.')}\n`;
 }
 
+/** Figures that are others now, by the panel that their rows belong to, under a title each; under one where none is said. */
+export function figuresByPanel(figures: readonly FigureChange[], words: Words): (readonly [string, readonly FigureChange[]])[] {
+  const title = words.say('What that did to totals and statuses');
+  if (figures.every(({ panel }) => panel === null)) return [[title, figures]];
+  return [...grouped(figures, ({ panel }) => panel)].map(([panel, those]) =>
+    [words.say('{title}: {text}', { title, text: panel ?? words.say('In no panel') }), those] as const);
+}
+
 /** The values of a changed row as before and after, those of an added or removed one as they are. */
-export function valueWords(sheet: SheetName, { kind, values }: RowChange, words: Words): string {
-  if (kind === 'changed') return pairWords(sheet, values, words);
+export function valueWords(sheet: SheetName, { kind, values, followed = 0 }: RowChange, words: Words): string {
+  if (kind === 'changed') {
+    const pairs = pairWords(sheet, values, words);
+    return followed === 0 ? pairs : `${pairs}${words.say('; ')}${words.say(
+      '{followed, plural, one {# cell names} other {# cells name}} it so now', { followed })}`;
+  }
   return values.filter(({ key }) => !namingKeys(sheet).includes(key)).map(({ key, before, after }) => {
     const column = findColumn(sheet, key);
     return `${titleOf(column, key, words)} ${changedValue(column, after ?? before, words)}`;

@@ -1,4 +1,4 @@
-import { tellsMore } from '../../engine/index.ts';
+import { panelOf, tellsMore } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   computedColumns, DETAIL_KEYS, inputColumns, isFormula, nameOf, SHEET_NAMES, withOtherIds,
@@ -11,6 +11,7 @@ import { fileDigest } from '../digest/index.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
 import { compareFindings, type FindingChange } from './compare-findings.ts';
+import { Renames } from './renames.ts';
 import { isSameValue } from './same-value.ts';
 
 /** A value before and after; formulas as they are read. */
@@ -31,6 +32,8 @@ export interface RowChange {
   readonly was: number | null;
   /** What was entered, unknown keys included: all of an added or removed row, the differences of a changed one. */
   readonly values: readonly ValueChange[];
+  /** How many cells name the row by its new tag in the place of the old one; they are no changes of their own. */
+  readonly followed?: number;
   /** Tag of the row above a moved one, or its number; `null` for one that was moved to the top. */
   readonly below?: string | number | null;
 }
@@ -38,6 +41,8 @@ export interface RowChange {
 /** What changes did to the totals and statuses of a row that both schedules have. */
 export interface FigureChange {
   readonly sheet: SheetName;
+  /** The panel that the row belongs to now; `null` for what is in none, as cases are. */
+  readonly panel: string | null;
   readonly tag: string;
   readonly row: number;
   readonly values: readonly ValueChange[];
@@ -70,7 +75,6 @@ export function compareSchedules(
   before: LoadSchedule, after: LoadSchedule,
   matched: Readonly<Record<SheetName, MatchedRows>> = rowsAlike(before, after),
 ): ScheduleChanges {
-  const formulas = new SameFormulas(matched);
   const [old, present] = [before.content(), after.content()];
   return {
     isSame: fileDigest(old) === fileDigest(present),
@@ -78,7 +82,7 @@ export function compareSchedules(
       const [was, is] = [old.details[key] ?? null, present.details[key] ?? null];
       return was === is ? [] : [{ key, before: was, after: is }];
     }),
-    rows: SHEET_NAMES.flatMap((sheet) => rowChanges(sheet, matched[sheet], before, after, formulas)),
+    rows: allRowChanges(matched, before, after),
     figures: JUDGED.flatMap((sheet) => figureChanges(sheet, matched[sheet], before, after)),
     findings: compareFindings(before, after, matched),
     accepted: compareAcceptances(before, after, matched),
@@ -93,10 +97,23 @@ function rowsAlike(before: LoadSchedule, after: LoadSchedule): Record<SheetName,
     [sheet, matchRows(sheet, before.rows(sheet), after.rows(sheet))])) as Record<SheetName, MatchedRows>;
 }
 
+function allRowChanges(
+  matched: Readonly<Record<SheetName, MatchedRows>>, before: LoadSchedule, after: LoadSchedule,
+): RowChange[] {
+  const [formulas, renames] = [new SameFormulas(matched), new Renames(before.document, matched)];
+  const found = SHEET_NAMES.flatMap((sheet) =>
+    rowChanges(sheet, matched[sheet], before, after, { formulas, renames }));
+  // What follows a new tag is known when the rows of every sheet were looked at.
+  return found.map(({ change, old }) => {
+    const followed = old === undefined || change.kind !== 'changed' ? 0 : renames.followedBy(change.sheet, old);
+    return followed === 0 ? change : { ...change, followed };
+  });
+}
+
 function rowChanges(
   sheet: SheetName, { pairs, removed, added }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
-  formulas: SameFormulas,
-): RowChange[] {
+  { formulas, renames }: { readonly formulas: SameFormulas; readonly renames: Renames },
+): { readonly change: RowChange; readonly old: Row | undefined }[] {
   const known = inputColumns(sheet).map(({ key }) => key);
   const place = (schedule: LoadSchedule, { id }: Row) => schedule.document.position(sheet, id) + 1;
   const entered = (schedule: LoadSchedule, row: Row | undefined, key: string) =>
@@ -104,15 +121,21 @@ function rowChanges(
   const values = (old: Row | undefined, present: Row | undefined): ValueChange[] => {
     const keys = new Set([...known, ...Object.keys(old?.cells ?? {}), ...Object.keys(present?.cells ?? {})]);
     return [...keys].flatMap((key) => {
-      const isSame = formulas.isSame(plain(old?.cells[key]), plain(present?.cells[key]));
+      const [was, is] = [plain(old?.cells[key]), plain(present?.cells[key])];
+      const isSame = formulas.isSame(was, is)
+        || (old !== undefined && present !== undefined && renames.isFollowing(sheet, old, key, is));
       return isSame ? [] : [{ key, before: entered(before, old, key), after: entered(after, present, key) }];
     });
   };
   const change = (
     kind: RowChange['kind'], old: Row | undefined, present: Row | undefined, changed: readonly ValueChange[],
-  ): RowChange => ({
-    kind, sheet, tag: nameOf(sheet, (present ?? old)!), values: changed,
-    row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old),
+    more?: Pick<RowChange, 'below'>,
+  ) => ({
+    old,
+    change: {
+      kind, sheet, tag: nameOf(sheet, (present ?? old)!), values: changed,
+      row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old), ...more,
+    },
   });
   const below = (row: number): RowChange['below'] => {
     const above = after.rows(sheet)[row - 2];
@@ -122,7 +145,7 @@ function rowChanges(
     ...removed.map((row) => change('removed', row, undefined, values(row, undefined))),
     ...added.map((row) => change('added', undefined, row, values(undefined, row))),
     ...pairs.filter(({ isMoved }) => isMoved).map((pair) =>
-      ({ ...change('moved', pair.before, pair.after, []), below: below(pair.is + 1) })),
+      change('moved', pair.before, pair.after, [], { below: below(pair.is + 1) })),
     ...pairs.flatMap((pair) => {
       const changed = values(pair.before, pair.after);
       return changed.length === 0 ? [] : [change('changed', pair.before, pair.after, changed)];
@@ -149,7 +172,9 @@ function figureChanges(
       const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
       return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
     });
-    return values.length === 0 ? [] : [{ sheet, tag: nameOf(sheet, pair.after), row: pair.is + 1, values }];
+    return values.length === 0 ? [] : [{
+      sheet, panel: panelOf(after, sheet, pair.after.id), tag: nameOf(sheet, pair.after), row: pair.is + 1, values,
+    }];
   });
 }
 
