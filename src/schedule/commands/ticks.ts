@@ -2,6 +2,7 @@ import type { Change } from '../change.ts';
 import type { ScheduleDocument } from '../document.ts';
 import { inputColumns, SHEET_NAMES, type CellValue, type SheetName, type Tick } from '../schema/index.ts';
 import type { Cells } from '../snapshot.ts';
+import { setCells } from './set-cells.ts';
 
 /** A tick of a sheet, with the key of its column. */
 export interface KeyedTick extends Tick {
@@ -25,6 +26,23 @@ export const isTickedAsIs = (tick: KeyedTick, cells: Cells): boolean =>
 /** Whether a row is ticked and what it was ticked for is something else than it holds now. */
 export const isTickedOtherwise = (tick: KeyedTick, cells: Cells): boolean => cells[tick.key] === true
   && typeof cells[tick.as] === 'string' && cells[tick.as] !== recordOf(tick, cells);
+
+/** Who makes a tick, and when, YYYY-MM-DD. */
+export interface TickedBy {
+  readonly by: string;
+  readonly on: string;
+}
+
+/** Changes that tick a row for what it holds now, anew where it was; `null` takes the tick back, with all of it. */
+export function setTick(
+  document: ScheduleDocument, sheet: SheetName, id: number, tick: KeyedTick, mark: TickedBy | null,
+): Change[] {
+  const cells = document.row(sheet, id)!.cells;
+  const values: Readonly<Record<string, CellValue>> = mark === null
+    ? { [tick.key]: null, [tick.by]: null, [tick.on]: null, [tick.as]: null }
+    : { [tick.key]: true, [tick.by]: mark.by, [tick.on]: mark.on, [tick.as]: recordOf(tick, cells) };
+  return setCells(document, Object.entries(values).map(([key, value]) => ({ sheet, id, key, value })));
+}
 
 /**
  * Changes in which each tick keeps what it was made for, and who and when go where it is taken back. What an action
