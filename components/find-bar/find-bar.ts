@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  findCells, replaceChanges, replacements, type FoundCell, type Replacement, type Search,
+  findCells, replaceChanges, replacements, textsInDoubtSentence, type FoundCell, type Replacement, type Search,
 } from '../../src/editing/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
@@ -260,6 +260,7 @@ export class FindBar extends LitElement {
     const changes = replaceChanges(schedule, replaced);
     const n = replaced.filter(({ problem }) => problem === undefined).length;
     if (changes.length === 0) return;
+    const inDoubt = textsInDoubtSentence(schedule.document, changes, words);
     schedule.act(words.say('Replacement in {n, plural, one {# cell} other {# cells}}', { n }), changes);
     const [follow, left] = [changes.length - n, replaced.length - n];
     const said = [
@@ -267,7 +268,7 @@ export class FindBar extends LitElement {
       ...(follow > 0 ? [words.say('{n, plural, one {# reference follows} other {# references follow}}', { n: follow })] : []),
       ...(left > 0 ? [words.say('{n, plural, one {# cell} other {# cells}} left as they are', { n: left })] : []),
     ].reduce((one, other) => words.say('{one}; {other}', { one, other }));
-    this.dispatchEvent(new MessageEvent({ text: `${said}.`, tone: 'info', undoable: true, details: [] }));
+    this.dispatchEvent(new MessageEvent({ text: inDoubt === '' ? `${said}.` : `${said}. ${inDoubt}`, tone: 'info', undoable: true, details: [] }));
   }
 }
 

@@ -2,7 +2,7 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues } from
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  columnOf, findColumn, namingCells, PLAIN_LOOK, SCHEMA, setCells, tagOf, withWays,
+  asEntered, columnOf, findColumn, namingCells, PLAIN_LOOK, SCHEMA, setCells, tagOf,
   type Change, type Column, type NamingCell, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import { CommandEvent, LookEvent, type Grouping } from '../events/index.ts';
@@ -238,7 +238,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** The changes that what stands in the open editor would make. */
   changesTyped(): readonly Change[] {
     const plan = this.#view?.typed(false)?.plan;
-    return plan?.kind === 'act' ? this.#withWays(plan.changes) : [];
+    return plan?.kind === 'act' ? this.#asEntered(plan.changes) : [];
   }
 
   /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
@@ -621,7 +621,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const selection = this.#view?.selection();
     const keys = plan.select?.keys
       ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
-    const changes = this.#withWays(plan.changes);
+    const changes = this.#asEntered(plan.changes);
     const made = changes.slice(plan.changes.length).flatMap((change) => (change.op === 'insert' ? change.rows : [])).length;
     this.schedule!.act(plan.label, changes);
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
@@ -632,9 +632,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (message !== undefined) this.#say(message, 'info', true);
   }
 
-  /** `B 4` in the way of a run makes that way. */
-  #withWays(changes: readonly Change[]): readonly Change[] {
-    return this.sheet === 'runs' ? withWays(this.schedule!.document, changes, this.words) : changes;
+  #asEntered(changes: readonly Change[]): readonly Change[] {
+    return asEntered(this.schedule!.document, changes, this.words);
   }
 
   #say(

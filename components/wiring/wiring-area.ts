@@ -18,14 +18,15 @@ import { controls } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { reportTables } from './report-tables.ts';
 
-/** What the area shows; all but the first are lists that are printed too. */
+/** What the area shows; lists are printed too. */
 const VIEWS = {
-  layOut: message('Lay out'), wiring: message('Wiring list'), inside: message('Conductors inside'),
+  layOut: message('Lay out'), progress: message('Progress'), wiring: message('Wiring list'), inside: message('Conductors inside'),
   cables: message('Cable schedule'), spare: message('Spare ways'),
 } as const;
 type View = keyof typeof VIEWS;
+type ListView = Exclude<View, 'layOut' | 'progress'>;
 
-const SECTIONS: Readonly<Record<Exclude<View, 'layOut'>, (schedule: LoadSchedule) => ReportSection | undefined>> = {
+const SECTIONS: Readonly<Record<ListView, (schedule: LoadSchedule) => ReportSection | undefined>> = {
   wiring: wiringSection, inside: insideSection, cables: cablesSection, spare: spareSection,
 };
 
@@ -97,7 +98,7 @@ export class WiringArea extends WorkArea {
     return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>
         ${(Object.keys(VIEWS) as View[]).map((view) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
           @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`)}</div></div>
-      ${this.view === 'layOut' ? this.#preview() : this.#list(this.view)}`;
+      ${this.view === 'layOut' ? this.#preview() : this.view === 'progress' ? this.#progress() : this.#list(this.view)}`;
   }
 
   protected foot(): TemplateResult {
@@ -105,6 +106,9 @@ export class WiringArea extends WorkArea {
     if (this.view === 'layOut') {
       return html`<span class="quiet spoken" role="status">${this.done === '' ? words.say('One action, which undo takes back. Numbers of terminals that stand never change.') : this.done}</span>
         <button type="button" class="primary" data-do="layOut" ?disabled=${this.readonly || this.#count() === 0} @click=${this.#layOut}>${words.say('Lay out terminals')}</button>`;
+    }
+    if (this.view === 'progress') {
+      return html`<span class="quiet spoken">${words.say('Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>`;
     }
     const save = (name: WiringListName, title: string) => html`<button type="button" class="bordered" data-list=${name} @click=${() => { this.#save(name); }}>${title}</button>`;
     return html`<span class="quiet spoken">${words.say('What is saved holds all panels. Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>
@@ -174,10 +178,19 @@ export class WiringArea extends WorkArea {
     return formatCell(columnOf('terminals', key), value ?? null, this.words, 'show');
   }
 
-  #list(view: Exclude<View, 'layOut'>): TemplateResult {
-    const { words } = this;
+  #list(view: ListView): TemplateResult {
     const section = SECTIONS[view](panelView(this.schedule, this.only));
-    if (section !== undefined) return reportTables(section);
+    return section === undefined ? this.#noTerminals() : reportTables(section);
+  }
+
+  #progress(): TemplateResult {
+    return this.schedule.rows('terminals').length === 0 ? this.#noTerminals()
+      : html`<elv-wiring-progress .schedule=${this.schedule} .revision=${this.revision} .words=${this.words} .only=${this.only}
+        ?readonly=${this.readonly}></elv-wiring-progress>`;
+  }
+
+  #noTerminals(): TemplateResult {
+    const { words } = this;
     const go = () => { this.view = 'layOut'; };
     return html`<p class="spoken">${words.say('There are no terminals yet.')} <button type="button" class="link" @click=${go}>${words.say('Lay out terminals')}</button></p>`;
   }

@@ -4,3 +4,4 @@ export * from './go-to.ts';
 export * from './read-cell.ts';
 export * from './replace-text.ts';
 export * from './series.ts';
+export * from './texts-in-doubt.ts';

@@ -1,6 +1,6 @@
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  columnOf, renameTags, SCHEMA, setCells, SHEET_NAMES, withWays,
+  asEntered, columnOf, renameTags, SCHEMA, setCells, SHEET_NAMES,
   type CellValue, type Change, type InputColumn, type SheetName,
 } from '../schedule/index.ts';
 import { editedText } from './edited-text.ts';
@@ -69,5 +69,5 @@ export function replaceChanges(schedule: LoadSchedule, replaced: readonly Replac
       .map(({ id, value }) => [id, typeof value === 'string' ? value : ''] as const);
     return tags.length === 0 ? [] : renameTags(document, sheet, new Map(tags));
   }).filter((change) => change.op !== 'set' || !named.has(`${change.sheet} ${change.id} ${change.key}`));
-  return withWays(document, [...renamed, ...setCells(document, edits)], words);
+  return asEntered(document, [...renamed, ...setCells(document, edits)], words);
 }

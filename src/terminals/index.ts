@@ -6,3 +6,7 @@ export {
   cableSchedule, insideWires, stripLines, wiredTerminals, type CableLine, type InsideWire, type StripLine,
   type WiredTerminal,
 } from './wiring.ts';
+export {
+  holdsNothing, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, type Progress, type TickName,
+  type TickState,
+} from './progress.ts';

@@ -33,11 +33,8 @@ export interface Layout {
 export const LAYOUT_PARTS = ['came', 'changed', 'gone', 'reused'] as const;
 export type LayoutPart = (typeof LAYOUT_PARTS)[number];
 
-/** What a spare terminal does not keep of the one that it was. */
-const EMPTIED = {
-  potential: null, inside: null, outside: null, core: null, size: null, bridge: null, wired: null, checked: null,
-  by: null, on: null,
-} as const;
+/** What a spare terminal does not keep of the one that it was. Its ticks stay: its conductors may still be in. */
+const EMPTIED = { potential: null, inside: null, outside: null, core: null, size: null, bridge: null } as const;
 
 /** Connections that terminals are laid out for: one of a part that is there and is not asked for any more is gone. */
 const LAID_FOR = /:(?:1|2|L|N|PE|C|11|14|R1|R2)$/;

@@ -41,16 +41,13 @@ export function listTerminals(document: ScheduleDocument): ListedTerminal[] {
 
 export const textOf = (value: CellValue | undefined): string => value === null || value === undefined ? '' : String(value);
 
-/** The sheets whose rows an end of a terminal may name. */
-const SHEETS = Object.fromEntries((['inside', 'outside'] as const).map((key) =>
-  [key, (columnOf('terminals', key) as InputColumn).names!])) as Record<'inside' | 'outside', readonly SheetName[]>;
+const ENDS = { inside: columnOf('terminals', 'inside'), outside: columnOf('terminals', 'outside') } as
+  Readonly<Record<'inside' | 'outside', InputColumn>>;
 
 /** The rows that an end names, one of each sheet that has such a tag: more than one where it is in doubt. */
 export function rowsNamed(parts: Parts, end: 'inside' | 'outside', text: string): NamedRow[] {
-  return SHEETS[end].flatMap((sheet): NamedRow[] => {
-    const named = namedInText(text, (tag) => parts.find(sheet, tag) !== undefined);
-    return named === undefined ? [] : [{ sheet, id: parts.find(sheet, named.tag)!, behind: named.behind }];
-  });
+  return namedInText(ENDS[end], text, (sheet, tag) => parts.find(sheet, tag) !== undefined)
+    .map(({ sheet, tag, behind }) => ({ sheet, id: parts.find(sheet, tag)!, behind }));
 }
 
 /** The terminals of each strip in the order of their numbers, as they stand side by side. */

@@ -83,10 +83,11 @@ export const TERMINAL_CASES: readonly FindingCase[] = [
     silent: [panel([at(1, plus({ outside: 'R1', core: '1' }))])],
   },
   {
-    rule: 'terminal-inside-doubtful', sheet: 'terminals', key: 'inside', severity: 'incomplete', value: 'D:C', limit: null,
-    inStatus: true, sheets: panel([at(1, { potential: 'D L', inside: 'D:C' })]),
-    message: 'Terminal X1:1: D:C is the tag of rows on several sheets, and which is meant is not known. Give them different tags.',
-    silent: [panel([at(1, plus())])],
+    rule: 'terminal-inside-doubtful', sheet: 'terminals', key: 'inside', severity: 'incomplete', value: 'D', limit: null,
+    inStatus: true, sheets: panel([at(1, { potential: 'D L', inside: 'D' })]),
+    message: 'Terminal X1:1: D is the tag of rows on several sheets, and which is meant is not known. Give them different tags.',
+    // A common side is one of a module, whatever else is called D.
+    silent: [panel([at(1, plus())]), panel([at(1, { potential: 'D L', inside: 'D:C' })])],
   },
   {
     rule: 'terminal-outside-doubtful', sheet: 'terminals', key: 'outside', severity: 'incomplete', value: 'R1', limit: null,
@@ -105,6 +106,28 @@ export const TERMINAL_CASES: readonly FindingCase[] = [
     inStatus: true, sheets: panel([at(1, plus({ outside: 'R1' }))]),
     message: 'Terminal X1:1: which core of R1 it takes is not entered. Enter its number, colour or mark.',
     silent: [panel([at(1, plus({ outside: 'R1', core: '1' }))])],
+  },
+  {
+    rule: 'terminal-wired-otherwise', sheet: 'terminals', key: 'wired', severity: 'incomplete', value: true, limit: null,
+    inStatus: true, sheets: panel([at(1, plus({ outside: 'R1', core: '3', wired: true, wiredAs: 'F1:2 · F1 L+ · R1 · 1 · –' }))]),
+    message: 'Terminal X1:1 was ticked as wired when it was to join F1:2 · F1 L+ · R1 · 1 · –, and it is to join F1:2 · F1 L+ · R1 · 3 · – by now. See what is wired, and tick it anew.',
+    silent: [
+      panel([at(1, plus({ outside: 'R1', core: '3', wired: true, wiredAs: 'F1:2 · F1 L+ · R1 · 3 · –' }))]),
+      panel([at(1, plus({ outside: 'R1', core: '3', wired: false, wiredAs: 'F1:2 · F1 L+ · R1 · 1 · –' }))]),
+      panel([at(1, plus({ outside: 'R1', core: '3', wired: true }))]),
+    ],
+  },
+  {
+    rule: 'terminal-checked-otherwise', sheet: 'terminals', key: 'checked', severity: 'incomplete', value: true, limit: null,
+    inStatus: true, sheets: panel([at(1, plus({ wired: true, checked: true, checkedAs: 'F2:2 · F2 L+ · – · – · –' }))]),
+    message: 'Terminal X1:1 was ticked as checked when it was to join F2:2 · F2 L+ · – · – · –, and it is to join F1:2 · F1 L+ · – · – · – by now. Check it again, and tick it anew.',
+    silent: [panel([at(1, plus({ wired: true, checked: true, checkedAs: 'F1:2 · F1 L+ · – · – · –' }))])],
+  },
+  {
+    rule: 'terminal-checked-unwired', sheet: 'terminals', key: 'checked', severity: 'near', value: true, limit: null,
+    inStatus: true, sheets: panel([at(1, plus({ checked: true }))]),
+    message: 'Terminal X1:1 is ticked as checked and not as wired. See whether it is wired, then tick that too, or take the tick back.',
+    silent: [panel([at(1, plus({ checked: true, wired: true }))]), panel([at(1, plus({ checked: false }))])],
   },
   {
     rule: 'terminal-width-missing', sheet: 'terminals', key: 'width', severity: 'incomplete', value: null, limit: null,

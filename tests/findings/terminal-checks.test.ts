@@ -118,7 +118,7 @@ test('a bridge across strips', () => {
 test.each<[string, Cells, string]>([
   ['a cable that is gone', plus('F1', { outside: 'R9', core: '1' }), 'terminal-outside-lost'],
   ['a part that is gone', { potential: 'F9 L+', inside: 'F9:2' }, 'terminal-inside-lost'],
-  ['a tag of two sheets', { potential: 'M2 L', inside: 'M2:2' }, 'terminal-inside-doubtful'],
+  ['a tag of two sheets', { potential: 'M2 L', inside: 'M2' }, 'terminal-inside-doubtful'],
   ['no potential', { inside: 'F1:2' }, 'terminal-potential-missing'],
   ['no core', plus('F1', { outside: 'R1' }), 'terminal-core-missing'],
 ])('%s is named, and nothing is called within limits', (_what, cells, rule) => {
@@ -136,4 +136,17 @@ test('an edit of what a terminal leads to is heeded at once', () => {
   const schedule = panelWith([at(1, plus('F1', { outside: 'R1', core: '1' }))]);
   schedule.act('Delete', [{ op: 'remove', sheet: 'runs', at: 0, count: 1 }]);
   expect(rules(schedule)).toEqual(['terminal-outside-lost']);
+});
+
+test('a connection tells a feed from a module of the same tag', () => {
+  const schedule = panelWith([at(1, { potential: 'M2 L', inside: 'M2:2' })], { modules: [{ module: 'M2' }] });
+  expect(rules(schedule)).toEqual([]);
+});
+
+test('a spare terminal that is ticked is not called free', () => {
+  const schedule = panelWith([at(1, { wired: true, wiredAs: 'F1:2 · F1 L+ · R1 · 1 · –' })]);
+  expect(found(schedule)).toEqual([{
+    rule: 'terminal-wired-otherwise', severity: 'incomplete',
+    message: 'Terminal X1:1 is spare by now and was ticked as wired when it was to join F1:2 · F1 L+ · R1 · 1 · –. Take its conductors out, then take the tick back.',
+  }]);
 });

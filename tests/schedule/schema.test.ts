@@ -28,7 +28,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
     + ' | connected demand loading spare supplySurge outputSurge inrush status',
   enclosures: 'enclosure height width depth mounting transfer topFactor otherLoss ambient maxInside rails railLength reserve note'
     + ' | loss area rise inside top usedWidth freeWidth status',
-  terminals: 'terminal strip enclosure potential inside outside core size maxSize bridge partition width wired checked by note | status',
+  terminals: 'terminal strip enclosure potential inside outside core size maxSize bridge partition width wired by on wiredAs checked checkedBy checkedOn checkedAs note | status',
   cases: 'case hours standby together note | demand energy',
   factors: 'case group factor of note |',
 };

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { insertRows, removeRows, renameTag, setCells, tagOf, type Cells, type CellValue } from '../../src/schedule/index.ts';
+import { insertRows, removeRows, renameTag, setCells, tagOf, withTicks, type Cells, type CellValue } from '../../src/schedule/index.ts';
 import { layOutTerminals, layoutChanges } from '../../src/terminals/index.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 import { edit, someEdit, somePanel } from './random-wired-panel.ts';
@@ -180,6 +180,32 @@ describe('laying terminals out', () => {
     }), { numRuns: 30 });
     expect(edits).toBeGreaterThanOrEqual(300);
   });
+});
+
+test('what was ticked keeps its tick over edits and layouts, and is told just where it joins something else', () => {
+  const connection = (row: Cells) => JSON.stringify(['potential', 'inside', 'outside', 'core', 'bridge'].map((key) => row[key] ?? null));
+  let [told, silent] = [0, 0];
+  const someEdits = fc.array(someEdit, { minLength: 4, maxLength: 4 });
+  fc.assert(fc.property(somePanel, someEdits, fc.boolean(), (content, steps, useSpares) => {
+    const schedule = new LoadSchedule(content);
+    layOut(schedule);
+    schedule.act('Ticks', withTicks(schedule.document, schedule.rows('terminals').flatMap(({ id }) =>
+      setCells(schedule.document, [{ sheet: 'terminals', id, key: 'wired', value: true }]))));
+    const ticked = new Map(schedule.rows('terminals').map((row) => [row.id, connection(row.cells)]));
+    for (const step of steps.filter(({ how }) => how !== 'rename')) {
+      edit(schedule, step);
+      layOut(schedule, { useSpares });
+    }
+    for (const [id, before] of ticked) {
+      const { cells: now } = schedule.document.row('terminals', id)!;
+      expect(now.wired).toBe(true);
+      const isTold = schedule.findingsOf('terminals', id).some(({ rule }) => rule === 'terminal-wired-otherwise');
+      expect(isTold, `${before} ${connection(now)}`).toBe(connection(now) !== before);
+      if (isTold) told += 1;
+      else silent += 1;
+    }
+  }), { numRuns: 60 });
+  expect(Math.min(told, silent)).toBeGreaterThan(50);
 });
 
 describe('what changes after a layout', () => {

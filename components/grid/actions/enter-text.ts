@@ -1,4 +1,4 @@
-import { editedText, readCell } from '../../../src/editing/index.ts';
+import { editedText, readCell, textsInDoubtSentence } from '../../../src/editing/index.ts';
 import {
   insertRows, renameTag, setCells, type CellEdit, type CellValue, type InputColumn, type ParsedCell,
 } from '../../../src/schedule/index.ts';
@@ -54,12 +54,14 @@ function changedCell(model: GridModel, id: number, column: InputColumn, value: C
   const changes = renameTag(document, sheet, id, typeof value === 'string' ? value : '');
   if (changes.length === 0) return nothing();
   const following = changes.length - 1;
-  if (following === 0) return { kind: 'act', label, changes };
-  const message = words.say(
-    '{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.',
-    { n: following, tag: String(value) }
-  );
-  return { kind: 'act', label, changes, message };
+  const message = [
+    following === 0 ? '' : words.say(
+      '{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.',
+      { n: following, tag: String(value) }
+    ),
+    textsInDoubtSentence(document, changes, words),
+  ].filter((each) => each !== '').join(' ');
+  return { kind: 'act', label, changes, ...message === '' ? {} : { message } };
 }
 
 /** Takes a text for every selected cell that may be filled in. Tags are left out when more than one row is selected. */

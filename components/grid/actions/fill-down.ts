@@ -1,4 +1,4 @@
-import { seriesOf, type Series } from '../../../src/editing/index.ts';
+import { seriesOf, textsInDoubtSentence, type Series } from '../../../src/editing/index.ts';
 import {
   checkCell, isFormula, isNumeric, renameTags, setCells, shiftFormula, type CellEdit, type CellValue, type InputColumn,
 } from '../../../src/schedule/index.ts';
@@ -60,7 +60,8 @@ export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
   const message = [
     words.say('{n, plural, one {# cell} other {# cells}} filled.', { n }),
     ...(hidesRows(model) ? [words.say('Rows out of sight were passed over.')] : []),
-  ].join(' ');
+    textsInDoubtSentence(document, changes, words),
+  ].filter((each) => each !== '').join(' ');
   return {
     kind: 'act', label: words.say('Fill of {n, plural, one {# cell} other {# cells}}', { n }), changes, message,
   };

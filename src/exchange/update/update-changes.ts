@@ -1,5 +1,5 @@
 import {
-  insertRows, SCHEMA, setCells, withWays, type Change, type ScheduleDocument,
+  asEntered, insertRows, SCHEMA, setCells, type Change, type ScheduleDocument,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { CellUpdate, ListUpdate, RowUpdate } from './compare-with-list.ts';
@@ -25,8 +25,7 @@ export function updateChanges(
   const edits = changed.flatMap((row) => row.cells.filter((cell) => takes(row, cell))
     .map(({ key, value }) => ({ sheet, id: row.id, key, value })));
   const fresh = adds ? insertRows(document, sheet, document.rows(sheet).length, added) : [];
-  const changes = [...setCells(document, edits), ...fresh];
-  return sheet === 'runs' ? withWays(document, changes, words) : changes;
+  return asEntered(document, [...setCells(document, edits), ...fresh], words);
 }
 
 /** What a list would change, in a few words: «3 changed, 1 new, 48 not in the list». */

@@ -1,5 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
-import { inputColumns, type SheetName } from '../../schedule/index.ts';
+import {
+  inputColumns, isTickedOtherwise, recordOf, ticksOf, type Cells, type KeyedTick, type SheetName,
+} from '../../schedule/index.ts';
 import { bridgeCurrents, terminalFaults, type BridgeCurrent, type TerminalFaults } from '../../terminals/index.ts';
 import { amps, message, roundedDown, roundedUp, squareMillimetres, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
@@ -51,6 +53,27 @@ function beside(
     },
   };
 }
+
+const WIRED = message('{name} was ticked as wired when it was to join {before}, and it is to join {now} by now. See what is wired, and tick it anew.');
+const CHECKED = message('{name} was ticked as checked when it was to join {before}, and it is to join {now} by now. Check it again, and tick it anew.');
+const WIRED_SPARE = message('{name} is spare by now and was ticked as wired when it was to join {before}. Take its conductors out, then take the tick back.');
+const CHECKED_SPARE = message('{name} is spare by now and was ticked as checked when it was to join {before}. See that it is free, then take the tick back.');
+
+/** A tick that was made for another connection than the terminal has now counts for nothing. */
+function tickedOtherwise(rule: string, tick: KeyedTick, said: string, spare: string): Check {
+  return {
+    rule, sheet: 'terminals', key: tick.key, severity: 'incomplete', inStatus: true, needs: tick.key,
+    find: (row) => {
+      const cells: Cells = Object.fromEntries([tick.key, tick.as, ...tick.of].map((key) => [key, row.own(key)]));
+      if (!isTickedOtherwise(tick, cells)) return undefined;
+      const isSpare = tick.of.every((key) => cells[key] === null);
+      const values = { before: String(cells[tick.as]), now: recordOf(tick, cells) };
+      return { value: true, limit: null, message: row.say<string>(isSpare ? spare : said, values) };
+    },
+  };
+}
+
+const [WIRED_TICK, CHECKED_TICK] = ticksOf('terminals') as [KeyedTick, KeyedTick];
 
 /** Designations in a sentence, the first of them where there are many. */
 const list = (texts: readonly string[]): string =>
@@ -144,6 +167,15 @@ export const terminalChecks: readonly Check[] = [
     rule: 'terminal-core-missing', sheet: 'terminals', key: 'core', severity: 'incomplete', inStatus: true, needs: 'outside',
     find: (row) => row.own('outside') === null || row.own('core') !== null ? undefined
       : unknown(row, message('{name}: which core of {cable} it takes is not entered. Enter its number, colour or mark.'), { cable: String(row.own('outside')) }),
+  },
+  tickedOtherwise('terminal-wired-otherwise', WIRED_TICK, WIRED, WIRED_SPARE),
+  tickedOtherwise('terminal-checked-otherwise', CHECKED_TICK, CHECKED, CHECKED_SPARE),
+  {
+    rule: 'terminal-checked-unwired', sheet: 'terminals', key: 'checked', severity: 'near', inStatus: true, needs: 'checked',
+    find: (row) => row.own('checked') !== true || row.own('wired') === true ? undefined : {
+      value: true, limit: null,
+      message: row.say('{name} is ticked as checked and not as wired. See whether it is wired, then tick that too, or take the tick back.'),
+    },
   },
   widthMissing('terminal-width-missing', 'terminals', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'

@@ -131,7 +131,7 @@ export function spareSection(schedule: LoadSchedule): ReportSection | undefined 
 }
 
 /** Terminals of the panels that are in sight. */
-function shownTerminals(schedule: LoadSchedule): WiredTerminal[] {
+export function shownTerminals(schedule: LoadSchedule): WiredTerminal[] {
   const shown = new Set(filledRows(schedule, 'terminals').map(({ id }) => id));
   return wiredTerminals(schedule.document, schedule.figures).filter(({ row: { id } }) => shown.has(id));
 }
@@ -159,7 +159,7 @@ function inRanges(numbers: readonly string[]): string {
 }
 
 /** The number alone where the designation begins with its strip, which stands above. */
-const lastPart = (terminal: string, strip: string): string =>
+export const lastPart = (terminal: string, strip: string): string =>
   terminal.startsWith(`${strip}:`) ? terminal.slice(strip.length + 1) : terminal;
 
 function figure(schedule: LoadSchedule, { row: { id } }: WiredTerminal, key: string): string {

@@ -1,4 +1,5 @@
 export * from './accept-finding.ts';
+export * from './as-entered.ts';
 export * from './delete-hidden.ts';
 export * from './insert-rows.ts';
 export * from './move-rows.ts';
@@ -11,4 +12,5 @@ export * from './rename-tag.ts';
 export * from './set-cells.ts';
 export * from './set-factors.ts';
 export * from './set-revisions.ts';
+export * from './ticks.ts';
 export * from './with-ways.ts';

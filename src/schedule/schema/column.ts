@@ -185,6 +185,16 @@ interface ColumnBase {
   readonly rare?: true | ColumnGroup;
 }
 
+/** What belongs to a tick: keys of cells of its row. */
+export interface Tick {
+  /** Who ticked, and when: emptied when the tick is taken back. */
+  readonly by: string;
+  readonly on: string;
+  /** What the cells of `of` held when it was ticked, kept to be held against what they hold later. */
+  readonly as: string;
+  readonly of: readonly string[];
+}
+
 /** A column that a person fills in. */
 export interface InputColumn extends ColumnBase {
   readonly role: 'input';
@@ -211,6 +221,13 @@ export interface InputColumn extends ColumnBase {
    * given another tag, and nothing is read through it.
    */
   readonly names?: readonly SheetName[];
+  /**
+   * What stands behind a tag in such a text and says of which sheets it is: `:C` is a connection of a module. Behind
+   * what begins with a space a text names a row too: `F1 L+`.
+   */
+  readonly behind?: Readonly<Record<string, readonly SheetName[]>>;
+  /** A `boolean` column that says of other cells of its row that they were carried out. */
+  readonly tick?: Tick;
   /** The column names its row: references hold its text, and no two rows may share it. */
   readonly tag?: true;
   /** An empty cell only means that a check is not made: a note says so and the status does not suffer. */

@@ -1,4 +1,20 @@
-import type { Sheet } from './column.ts';
+import type { Sheet, SheetName } from './column.ts';
+
+/** What is carried out when a terminal is wired: another connection asks for another tick. */
+const CONNECTION = ['inside', 'potential', 'outside', 'core', 'bridge'] as const;
+
+/** Connections of parts, as laying out names them, with the sheets whose rows have them. */
+const CONNECTIONS: Readonly<Record<string, readonly SheetName[]>> = {
+  ':1': ['ways', 'feeds'], ':2': ['ways', 'feeds'], ':+': ['supplies', 'branches'], ':-': ['supplies', 'branches'],
+  ':L': ['supplies'], ':N': ['supplies'], ':PE': ['supplies'], ':C': ['modules'], ':11': ['outputs'], ':14': ['outputs'],
+  ':R1': ['branches'], ':R2': ['branches'],
+};
+
+/** Marks behind the origin of a potential, with the sheets of what it may come from. */
+const MARKS: Readonly<Record<string, readonly SheetName[]>> = {
+  ' L+': ['ways', 'supplies', 'outputs'], ' L-': ['supplies'], ' L': ['feeds', 'outputs'], ' N': ['feeds'],
+  ' +': ['branches'], ' -': ['branches'], ':1': ['feeds'], ':11': ['outputs'], ':14': ['outputs'],
+};
 
 /** The terminals of the strips, one conductor a side. */
 export const terminals: Sheet = {
@@ -23,12 +39,13 @@ export const terminals: Sheet = {
     },
     {
       role: 'input', key: 'potential', title: 'Potential', kind: 'text',
+      names: ['ways', 'supplies', 'branches', 'outputs', 'feeds'], behind: MARKS,
       help: 'What is electrically one conductor: its origin and its mark, such as F1 L+ behind a way, L1 L- or PE.',
       source: 'marks L, N, PE, L+ and L− of IEC 60445, from memory; the minus typed as a hyphen',
     },
     {
       role: 'input', key: 'inside', title: 'Inside end', kind: 'text',
-      names: ['ways', 'supplies', 'branches', 'modules', 'outputs', 'feeds', 'terminals'],
+      names: ['ways', 'supplies', 'branches', 'modules', 'outputs', 'feeds', 'terminals'], behind: CONNECTIONS,
       help: 'Tag of the part that its inside conductor goes to, with the connection behind a colon; empty: only its bridge.',
     },
     {
@@ -61,16 +78,24 @@ export const terminals: Sheet = {
     },
     {
       role: 'input', key: 'wired', rare: 'progress', title: 'Wired', kind: 'boolean', help: 'Both its conductors are in.',
+      tick: { by: 'by', on: 'on', as: 'wiredAs', of: CONNECTION },
+    },
+    { role: 'input', key: 'by', rare: 'progress', title: 'Wired by', kind: 'text', help: 'Who wired it.' },
+    { role: 'input', key: 'on', rare: 'progress', title: 'Wired on', kind: 'text', help: 'When it was wired.' },
+    {
+      role: 'input', key: 'wiredAs', rare: 'progress', title: 'Wired as', kind: 'text',
+      help: 'What it was to join when it was ticked as wired; filled in with the tick, so that a change since then is found.',
     },
     {
       role: 'input', key: 'checked', rare: 'progress', title: 'Checked', kind: 'boolean',
       help: 'Somebody else has looked at it, pulled at it or rung it through.',
+      tick: { by: 'checkedBy', on: 'checkedOn', as: 'checkedAs', of: CONNECTION },
     },
+    { role: 'input', key: 'checkedBy', rare: 'progress', title: 'Checked by', kind: 'text', help: 'Who checked it.' },
+    { role: 'input', key: 'checkedOn', rare: 'progress', title: 'Checked on', kind: 'text', help: 'When it was checked.' },
     {
-      role: 'input', key: 'by', rare: 'progress', title: 'Wired by', kind: 'text', help: 'Who wired or checked it.',
-    },
-    {
-      role: 'input', key: 'on', rare: 'progress', title: 'Wired on', kind: 'text', help: 'When it was wired or checked.',
+      role: 'input', key: 'checkedAs', rare: 'progress', title: 'Checked as', kind: 'text',
+      help: 'What it was to join when it was ticked as checked; filled in with the tick, so that a change since then is found.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
