@@ -10,7 +10,7 @@ import { buildShape } from '../pictures/build-shape.ts';
 import { styles } from './schedule-drawings.styles.ts';
 
 /** Widths of a sheet on the page [units, of which one is a pixel], and the steps by which it follows its room. */
-const [LEAST, MOST, STEP] = [320, 1240, 20];
+const [LEAST, MOST, STEP] = [280, 1240, 20];
 /** Height of a sheet on the page [units]. */
 const HEIGHT = 1100;
 /** A file has one sheet, as high as it has to be. */
@@ -45,9 +45,14 @@ export class ScheduleDrawings extends LitElement {
   declare protected room: number;
   #drawing: Drawing | undefined;
   #panels: readonly string[] = [];
-  readonly #observer = new ResizeObserver(([entry]) => {
-    const room = Math.floor(entry!.contentRect.width / STEP) * STEP;
-    if (room > 0) this.room = Math.min(MOST, Math.max(LEAST, room));
+  #frame = 0;
+  /** What is drawn may change the room, by a scrollbar: that is looked at in the next frame. */
+  readonly #observer = new ResizeObserver(() => {
+    this.#frame ||= requestAnimationFrame(() => {
+      this.#frame = 0;
+      const room = Math.floor(this.clientWidth / STEP) * STEP;
+      if (room > 0) this.room = Math.min(MOST, Math.max(LEAST, room));
+    });
   });
 
   constructor() {
@@ -66,6 +71,8 @@ export class ScheduleDrawings extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#observer.disconnect();
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
   }
 
   override shouldUpdate(): boolean {
@@ -97,9 +104,10 @@ export class ScheduleDrawings extends LitElement {
   readonly save = (): void => {
     const drawn = drawing(this.schedule, this.kind, this.#panel, IN_A_FILE);
     if (drawn.sheets === 0) return;
-    const panel = this.#panel === undefined ? '' : `-${this.#panel ?? 'no-panel'}`;
-    const ending = `${panel}-${this.kind === 'oneLine' ? 'one-line' : 'branches'}`.normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-');
-    saveFile({ name: fileName(this.schedule, `${ending}.svg`), text: pictureText(drawn.sheet(0), { standalone: true }) }, 'image/svg+xml');
+    const ending = this.kind === 'oneLine' ? '-one-line.svg' : '-branches.svg';
+    const panel = this.#panel?.normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+/, '');
+    const name = panel === undefined || panel === '' ? fileName(this.schedule, ending) : panel + ending;
+    saveFile({ name, text: pictureText(drawn.sheet(0), { standalone: true }) }, 'image/svg+xml');
   };
 
   /** What is drawn: the panel of the page, else the one chosen here, else the first of several. */

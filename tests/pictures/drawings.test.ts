@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { drawing, sheetOn, type DrawingKind } from '../../src/report/drawings/index.ts';
 import { textWidth } from '../../src/report/drawings/text-width.ts';
+import { buildReport } from '../../src/report/model/index.ts';
 import { PAPERS } from '../../src/report/paper.ts';
 import type { Shape } from '../../src/report/pictures/index.ts';
 import { isBlank } from '../../src/schedule/document.ts';
@@ -15,13 +16,13 @@ import { scheduleOf, valueAt, idAt } from '../support/schedules.ts';
 import { elements, measure, textIn, withClass } from './read-picture.ts';
 
 const SIZES = [
-  { width: 340, height: 900 }, { width: 720, height: 640 }, { width: 1072, height: 640 },
+  { width: 280, height: 900 }, { width: 340, height: 900 }, { width: 720, height: 640 }, { width: 1072, height: 640 },
   { width: 1072, height: Infinity },
 ];
 const ONE_LINE: readonly SheetName[] = ['supplies', 'ways', 'runs', 'outputs', 'feeds'];
 const BRANCHES: readonly SheetName[] = ['branches'];
 
-const sheetsOf = (schedule: LoadSchedule, kind: DrawingKind, panel: PanelChoice, size = SIZES[1]!): Shape[] => {
+const sheetsOf = (schedule: LoadSchedule, kind: DrawingKind, panel: PanelChoice, size = SIZES[2]!): Shape[] => {
   const drawn = drawing(schedule, kind, panel, size);
   return Array.from({ length: drawn.sheets }, (_each, index) => drawn.sheet(index));
 };
@@ -117,7 +118,7 @@ describe('a panel by hand', () => {
     outputs: [{ output: 'K1.1', module: 'K1', contact: 'Ten', kind: 'resistive', power: 460, voltage: 230, load: 'Heater', feed: 'F1' }],
   });
   const schedule = scheduleOf(content());
-  const [sheet] = sheetsOf(schedule, 'oneLine', undefined, SIZES[3]);
+  const [sheet] = sheetsOf(schedule, 'oneLine', undefined, SIZES[4]);
   const node = (name: SheetName, tag: string) => withClass(sheet!, name).find(({ attributes }) => attributes['data-tag'] === tag)!;
   const said = (name: SheetName, tag: string) => plainText(node(name, tag).children[0] as Shape);
 
@@ -246,13 +247,30 @@ describe('a large panel', () => {
     expect(drawnRows(sheets, 'ways')).toHaveLength(40);
   });
 
+  test('of more sheets than are asked for draws the first, and says that it is not whole', () => {
+    const schedule = large(String);
+    const whole = drawing(schedule, 'oneLine', undefined, SIZES[2]!);
+    const part = drawing(schedule, 'oneLine', undefined, SIZES[2]!, 3);
+    expect([whole.isWhole, part.isWhole, part.sheets]).toEqual([true, false, 3]);
+    expect(textIn(part.sheet(1))).toContain('Sheet 2');
+    expect(textIn(part.sheet(1))).not.toContain('Sheet 2 of');
+    const devices = Array.from({ length: 6000 }, (_each, index) => ({ ref: `D${index}`, branch: `B${index % 60}`, qty: 1 }));
+    const branches = Array.from({ length: 60 }, (_each, index) => ({ branch: `B${index}`, limit: 100 }));
+    const { sections } = buildReport(scheduleOf({ branches, devices }), { generated: '2026-11-25' });
+    const section = sections.find(({ name }) => name === 'branches-as-cabled')!;
+    expect(section.drawings).toHaveLength(40);
+    expect(section.sentences).toEqual([
+      'Only the first 40 sheets are drawn here; the page shows all of them and saves them as SVG.',
+    ]);
+  });
+
   test('holds tags of two hundred signs, in every width, without text over text', () => {
     const schedule = large((index) => `${String(index)} ${'of a very long name in the attic '.repeat(6)}`);
     for (const size of SIZES) {
       for (const sheet of sheetsOf(schedule, 'oneLine', undefined, size)) expect(touching(sheet, size.width)).toEqual([]);
     }
     const wordless = large((index) => `${String(index)}${'W'.repeat(200)}`);
-    for (const sheet of sheetsOf(wordless, 'oneLine', undefined, SIZES[0])) expect(touching(sheet, 340)).toEqual([]);
+    for (const sheet of sheetsOf(wordless, 'oneLine', undefined, SIZES[0])) expect(touching(sheet, 280)).toEqual([]);
   });
 });
 

@@ -10,23 +10,25 @@ const ENDS = 2;
 
 /**
  * The bus branches of a panel as they are cabled: from the port in the panel along each cable to its devices in the
- * order of their distances, with the terminating resistors as far as they are entered.
+ * order of their distances, with the terminating resistors as far as they are entered; each is made when it is asked
+ * for.
  * @param schedule as it is in the panel, see `panelView`
  */
-export function branchTree(schedule: LoadSchedule, panel: PanelChoice): DrawnNode[] {
+export function* branchTree(schedule: LoadSchedule, panel: PanelChoice): Iterable<DrawnNode> {
   const rows = new Gathered(schedule, panel);
   const atPort = new Set(rows.rows('terminals').map((id) => rows.text('terminals', id, 'inside'))
     .filter((text) => text.endsWith(':R1')).map((text) => text.slice(0, -':R1'.length)));
   const { words } = schedule;
   const unnamed = rows.on('devices', 'branch', -1).filter((id) => rows.text('devices', id, 'branch') !== '');
   const astray = rows.astray('devices', 'branch', unnamed);
-  return [
-    ...rows.rows('branches').map((id) => branchNode(rows, id, atPort.has(nameOf(schedule, 'branches', id)))),
-    ...[...astray].map(([tag, devices]): DrawnNode => ({
+  for (const id of rows.rows('branches')) yield branchNode(rows, id, atPort.has(nameOf(schedule, 'branches', id)));
+  for (const [tag, devices] of astray) {
+    yield {
       name: tag, symbols: [{ name: 'unknown' }], isLoose: true, standing: 'incomplete', figures: [],
-      about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }], children: devices.map((id) => deviceNode(schedule, id)),
-    })),
-  ];
+      about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }],
+      children: devices.map((id) => deviceNode(schedule, id)),
+    };
+  }
 }
 
 function branchNode(rows: Gathered, id: number, isAtPort: boolean): DrawnNode {

@@ -5,7 +5,7 @@ import { SCHEMA, tagOf } from '../../schedule/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { markShape } from '../pictures/status-mark.ts';
 import { GAP, LINE, type Piece } from './flow-text.ts';
-import { isInLine, MARK, type Laid } from './lay-out.ts';
+import { isInLine, MARK, RETURN, type Laid } from './lay-out.ts';
 import { dot, drawSymbol, SYMBOL_LENGTH } from './symbols.ts';
 
 /** Draws a node and what hangs on it. @param top of all of it [units] */
@@ -22,12 +22,15 @@ export function drawNode(laid: Laid, top: number, schedule: LoadSchedule): Shape
     return shapes;
   });
   const wire = node.isLoose === true ? 'wire loose' : 'wire';
-  const end = endOfSymbols(laid);
   const foot = goesOn === undefined ? ends.at(-1) ?? y : next;
+  const isBack = childX < laid.end;
+  const turn = y + descent - 3;
   const lines = [
     ...x < symbolX ? [line('wire', x, y, symbolX, y)] : [],
-    ...first === undefined ? [] : [line(wire, end, y, childX, y)],
-    ...foot > y ? [line(wire, childX, y, childX, foot)] : [],
+    ...first === undefined ? [] : isBack
+      ? [shape('path', { class: `${wire} open`, d: path([[laid.end, y], [laid.end + RETURN, y], [laid.end + RETURN, turn], [childX, turn]]) })]
+      : [line(wire, laid.end, y, childX, y)],
+    ...foot > y ? [line(wire, childX, isBack ? turn : y, childX, foot)] : [],
     ...goesOn === undefined ? [] : [arrow(childX, next)],
     // Where conductors part; at the last one the conductor only turns.
     ...ends.slice(0, goesOn === undefined ? -1 : undefined).map((at) => dot(childX, at)),
@@ -44,26 +47,16 @@ export function drawNode(laid: Laid, top: number, schedule: LoadSchedule): Shape
 const arrow = (x: number, y: number): Shape =>
   shape('path', { class: 'part', d: path([[x - 4, y - 6], [x, y], [x + 4, y - 6]]) });
 
-const lengthOf = (laid: Laid, name: string): number =>
-  name === 'none' ? Math.min(SYMBOL_LENGTH, laid.textX - GAP - laid.symbolX) : SYMBOL_LENGTH;
-
-function endOfSymbols(laid: Laid): number {
-  return laid.node.symbols.reduce((x, { name }) => x + lengthOf(laid, name), laid.symbolX);
-}
-
 function symbolsOf(laid: Laid, y: number): Shape[] {
-  let x = laid.symbolX;
-  return laid.node.symbols.flatMap(({ name, figure }) => {
-    const shapes = name === 'none' ? [line('wire', x, y, x + lengthOf(laid, name), y)] : drawSymbol(name, x, y, figure);
-    x += lengthOf(laid, name);
-    return shapes;
-  });
+  const { node: { symbols }, symbolX, end } = laid;
+  if (symbols.every(({ name }) => name === 'none')) return [line('wire', symbolX, y, end, y)];
+  return symbols.flatMap(({ name, figure }, index) => drawSymbol(name, symbolX + index * SYMBOL_LENGTH, y, figure));
 }
 
 function textsOf(laid: Laid, y: number): Shape[] {
   const { node, textX, above, below } = laid;
   const shift = node.standing === null ? 0 : MARK;
-  const first = (isInLine(laid) ? y + 4 : y - 5) - (above.length - 1) * LINE;
+  const first = isInLine(laid) ? y + 4 : y - 5 - (above.length - 1) * LINE;
   return [
     ...node.standing === null || above.length === 0 ? [] : [markShape(node.standing, textX, first - 10.5)],
     ...above.map((pieces, index) => textLine(pieces, textX + shift, first + index * LINE)),

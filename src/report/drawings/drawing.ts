@@ -22,6 +22,8 @@ export interface Drawing {
   readonly title: string;
   /** How many sheets there are; 0 where there is nothing to draw. */
   readonly sheets: number;
+  /** Whether nothing is left out. */
+  readonly isWhole: boolean;
   /** @param index of the sheet, counted from 0 */
   sheet(index: number): Shape;
 }
@@ -41,12 +43,22 @@ export function sheetOn(paper: Paper | undefined): SheetSize {
   return { width: width * PER_MM, height: height * PER_MM };
 }
 
-/** Where the drawing begins below the heading, and what the foot takes [units]. */
-const HEAD = 44;
+/** Height of a line of the heading, what lies between it and the drawing, and what the foot takes [units]. */
+const HEADING = 19;
+const BELOW_HEADING = 25;
 const FOOT = 20;
+/** How much larger the heading is, and what the number of the sheet takes beside it. */
+const LARGER = 1.25;
+const NUMBER = 110;
 
-/** Draws a schedule as it is in one panel. @param panel tag of an enclosure; without it everything is drawn */
-export function drawing(all: LoadSchedule, kind: DrawingKind, panel: PanelChoice, size: SheetSize): Drawing {
+/**
+ * Draws a schedule as it is in one panel.
+ * @param panel tag of an enclosure; without it everything is drawn
+ * @param most sheets; what goes beyond is left out
+ */
+export function drawing(
+  all: LoadSchedule, kind: DrawingKind, panel: PanelChoice, size: SheetSize, most = Infinity,
+): Drawing {
   const schedule = panelView(all, panel);
   const { words } = schedule;
   const name = panel === null ? words.say('In no panel') : panel ?? '';
@@ -54,25 +66,37 @@ export function drawing(all: LoadSchedule, kind: DrawingKind, panel: PanelChoice
     ? name === '' ? words.say('One-line drawing') : words.say('One-line drawing: {panel}', { panel: name })
     : name === '' ? words.say('Bus branches as cabled') : words.say('Bus branches as cabled: {panel}', { panel: name });
   const tree = kind === 'oneLine' ? oneLineTree(schedule, panel) : branchTree(schedule, panel);
-  const roots = tree.map((node) => layOut(node, MARGIN, size));
+  const roots: Laid[] = [];
+  let height = 0;
+  for (const node of tree) {
+    if (height > most * size.height) break;
+    const laid = layOut(node, MARGIN, size);
+    roots.push(laid);
+    height += laid.height;
+  }
   const key = flowText([{
     text: kind === 'oneLine'
       ? words.say('Symbols of IEC 60617; one line stands for all conductors of a circuit, the figure at a stroke for their number. Drawn from the schedule, not to scale.')
       : words.say('Symbols of IEC 60617; distances along the cable from the panel. Cables of a branch all begin at its port here: which follows which is not entered. Drawn from the schedule, not to scale; broken lines and ? stand for what is not known.'),
   }], size.width - 2 * MARGIN, Infinity);
-  const sheets = splitSheets(roots, size.height - HEAD - FOOT - (key.length + 2) * LINE, words);
+  const titleLines = flowText([{ text: title, look: 'strong' }], (size.width - 2 * MARGIN - NUMBER) / LARGER);
+  const head = titleLines.length * HEADING + BELOW_HEADING;
+  const divided = splitSheets(roots, size.height - head - FOOT - (key.length + 2) * LINE, words);
+  const sheets = divided.slice(0, most);
+  const isWhole = sheets.length === divided.length && height <= most * size.height;
   const count = roots.length === 0 ? 0 : sheets.length;
-  return { title, sheets: count, sheet: (index) => drawSheet(sheets[index]!, index) };
+  return { title, sheets: count, isWhole, sheet: (index) => drawSheet(sheets[index]!, index) };
 
   function drawSheet(nodes: readonly Laid[], index: number): Shape {
-    let y = HEAD;
+    let y = head;
     const shapes = nodes.flatMap((laid) => {
       const drawn = drawNode(laid, y, schedule);
       y += laid.height;
       return drawn;
     });
     const flat = everyNode(nodes);
-    const on = count === 1 ? '' : words.say('Sheet {sheet} of {sheets}', { sheet: index + 1, sheets: count });
+    const on = !isWhole ? words.say('Sheet {sheet}', { sheet: index + 1 })
+      : count === 1 ? '' : words.say('Sheet {sheet} of {sheets}', { sheet: index + 1, sheets: count });
     const further = nodes.some(({ goesOn }) => goesOn !== undefined) ? words.say('continued on sheet {sheet}', { sheet: index + 2 }) : '';
     const marks = marksOf(flat, y + FOOT, further === '' ? 0 : textWidth(further) + GAP);
     return picture({
@@ -88,26 +112,24 @@ export function drawing(all: LoadSchedule, kind: DrawingKind, panel: PanelChoice
   }
 
   function heading(on: string): Shape[] {
-    const room = size.width - 2 * MARGIN - (on === '' ? 0 : textWidth(on) + 12);
-    const [first] = flowText([{ text: title, look: 'strong' }], room / 1.25);
+    const foot = head - 12;
     return [
-      label('heading', MARGIN, 24, first![0]!.text), label('quiet', size.width - MARGIN, 24, on, 'end'),
-      line('grid', MARGIN, 32, size.width - MARGIN, 32),
+      ...titleLines.map(([piece], index) => label('heading', MARGIN, 24 + index * HEADING, piece!.text)),
+      label('quiet', size.width - MARGIN, 24, on, 'end'), line('grid', MARGIN, foot, size.width - MARGIN, foot),
     ];
   }
 
-  /** What the marks on a sheet mean, in lines. @param taken room at the end of each line [units] */
+  /** What the marks on a sheet mean, in lines. @param taken room at the end of the first of them [units] */
   function marksOf(nodes: readonly Laid[], top: number, taken: number): { shapes: Shape[]; lines: number } {
     const standings = legendOf(new Set(nodes.flatMap(({ node }) => node.standing ?? [])));
-    let [x, lines] = [MARGIN + MARK, standings.length + taken === 0 ? 0 : 1];
+    let [left, x, lines] = [size.width - MARGIN - taken, MARGIN, standings.length + taken === 0 ? 0 : 1];
     const shapes = standings.flatMap((standing) => {
-      const width = textWidth(words.say(STATE_WORDS[standing]), true) + MARK + GAP;
-      if (x + width - MARK > size.width - MARGIN - taken && x > MARGIN + MARK) {
-        x = MARGIN + MARK;
-        lines += 1;
+      const width = MARK + textWidth(words.say(STATE_WORDS[standing]), true);
+      if (x + width > left && (x > MARGIN || lines === 1)) {
+        [left, x, lines] = [size.width - MARGIN, MARGIN, lines + 1];
       }
-      const drawn = statusMark(standing, x, top + (lines - 1) * LINE + 2, words);
-      x += width;
+      const drawn = statusMark(standing, x + MARK, top + (lines - 1) * LINE + 2, words);
+      x += width + GAP;
       return drawn;
     });
     return { shapes, lines };

@@ -11,9 +11,12 @@ export interface SheetSize {
 export const MARGIN = 16;
 /** Sheets below this have everything below one another [units]. */
 const LEAST_ACROSS = 700;
-/** Where runs and loads begin, as shares of the width. */
-const COLUMNS = { runs: 0.42, loads: 0.72 } as const;
-/** A conductor without a symbol where there is little room. */
+/** Where runs and loads begin, as shares of the width; where there is more room, loads have more of it. */
+const COLUMNS = { runs: 0.385, loads: 0.74 } as const;
+const ROOMY = { from: 1000, columns: { runs: 0.35, loads: 0.68 } } as const;
+/** Conductor after the symbols, before it turns down and back to where the children hang. */
+export const RETURN = 4;
+/** A conductor without a symbol, where what it feeds stands below it. */
 const SHORT = 6;
 /** Least room for text across. */
 const LEAST_TEXT = 40;
@@ -23,14 +26,16 @@ export const MARK = 17;
 const HALF_LINE = 8;
 const FLAT: ReadonlySet<SymbolName> = new Set(['load', 'none', 'elsewhere']);
 /** What lies between two rows. */
-const BETWEEN = 4;
+const BETWEEN = 5;
 
 /** A node in its place across, with its text in lines. */
 export interface Laid {
   readonly node: DrawnNode;
-  /** Where the conductor comes from, and from where its text begins. */
+  /** Where the conductor comes from, where its symbols begin and its text. */
   readonly x: number;
   readonly symbolX: number;
+  /** Where its symbols end. */
+  readonly end: number;
   readonly textX: number;
   /** Room for a line of text. */
   readonly room: number;
@@ -54,25 +59,26 @@ export function layOut(node: DrawnNode, x: number, size: SheetSize): Laid {
   const isWide = size.width >= LEAST_ACROSS;
   const stub = isWide ? 8 : 4;
   const symbolX = x + stub;
-  const lengthOf = (name: SymbolName) => name === 'none' && !isWide ? SHORT : SYMBOL_LENGTH;
-  const end = symbolX + node.symbols.reduce((sum, { name }) => sum + lengthOf(name), 0);
-  const textX = end + GAP;
   const isAcross = isWide && node.feeds !== undefined;
-  const childX = isAcross ? Math.max(size.width * COLUMNS[node.feeds], textX + LEAST_TEXT + GAP) : end + 3;
+  const lengthOf = (name: SymbolName) => name === 'none' && !isAcross ? SHORT : SYMBOL_LENGTH;
+  const end = symbolX + node.symbols.reduce((sum, { name }) => sum + lengthOf(name), 0);
+  const indent = x + (isWide ? 26 : 16);
+  const textX = (isAcross || node.children.length === 0 ? end : Math.max(end + RETURN, indent)) + GAP;
+  const childX = isAcross ? Math.max(size.width * (size.width < ROOMY.from ? COLUMNS : ROOMY.columns)[node.feeds], textX + LEAST_TEXT + GAP) : indent;
   const right = isAcross ? childX - GAP : size.width - MARGIN;
   const room = Math.max(LEAST_TEXT, right - textX);
   const name: Piece[] = [{ text: node.name, look: 'strong' }];
   const above = flowText([...name, ...node.about], room - (node.standing === null ? 0 : MARK));
   return heighten({
-    node, x, symbolX, textX, room, childX, isAcross, above, below: flowText(node.figures, room),
+    node, x, symbolX, end, textX, room, childX, isAcross, above, below: flowText(node.figures, room),
     children: node.children.map((child) => layOut(child, childX, size)),
   });
 }
 
-/** Whether the text of a node is one line that stands beside its symbol, as no conductor goes through it. */
-export function isInLine(laid: Pick<Laid, 'isAcross' | 'above' | 'below' | 'children'>): boolean {
-  const { isAcross, above, below, children } = laid;
-  return above.length <= 1 && below.length === 0 && (!isAcross || children.length === 0);
+/** Whether the text of a node begins beside its symbol, as no conductor goes through it. */
+export function isInLine(laid: Pick<Laid, 'isAcross' | 'below' | 'children'>): boolean {
+  const { isAcross, below, children } = laid;
+  return below.length === 0 && (!isAcross || children.length === 0);
 }
 
 /** Works out the heights of a node from its text and its children. */
@@ -82,7 +88,8 @@ export function heighten(laid: Omit<Laid, 'ascent' | 'descent' | 'height'>): Lai
   const reach = node.symbols.every(({ name }) => FLAT.has(name)) ? HALF_LINE : SYMBOL_REACH;
   const hanging = node.symbols.some(({ name }) => HANGING.has(name)) ? HANGING_REACH : reach;
   const own = Math.max(isBeside ? HALF_LINE : above.length * LINE + 4, reach);
-  const descent = Math.max(isBeside ? HALF_LINE : below.length * LINE + 4, hanging) + BETWEEN;
+  const text = isBeside ? (above.length - 1) * LINE + HALF_LINE : below.length * LINE + 4;
+  const descent = Math.max(text, hanging) + BETWEEN;
   const [first] = children;
   const sum = children.reduce((total, child) => total + child.height, 0);
   if (!isAcross || first === undefined) return { ...laid, ascent: own, descent, height: own + descent + sum };

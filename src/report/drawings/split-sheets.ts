@@ -1,6 +1,7 @@
-import { flowText } from './flow-text.ts';
+import { flowText, GAP } from './flow-text.ts';
 import { quiet } from './drawn-node.ts';
-import { heighten, type Laid } from './lay-out.ts';
+import { heighten, RETURN, type Laid } from './lay-out.ts';
+import { SYMBOL_LENGTH } from './symbols.ts';
 import type { Words } from '../../words/index.ts';
 
 /** Shares what is drawn out over sheets of a height [units]; what goes on says so on both. */
@@ -67,11 +68,13 @@ function split(laid: Laid, room: number, sheet: number, must: boolean, words: Wo
 
 /** What stands for a node on the sheet on which the rest of its children is. */
 function continued(laid: Laid, children: readonly Laid[], sheet: number, words: Words): Laid {
-  const { node, room } = laid;
+  const { node, room, childX, isAcross, symbolX } = laid;
   const name = [{ text: node.name, look: 'strong' }, quiet(words.say('from sheet {sheet}', { sheet }))];
   const { row: _row, ...rest } = node;
+  const end = symbolX + SYMBOL_LENGTH;
   return heighten({
-    ...laid, node: { ...rest, symbols: [{ name: 'elsewhere' }], about: [], figures: [], standing: null },
-    above: flowText(name, room), below: [], children, comesFrom: sheet,
+    ...laid, end, textX: (isAcross ? end : Math.max(end + RETURN, childX)) + GAP,
+    above: flowText(name, room), below: [], children,
+    node: { ...rest, symbols: [{ name: 'elsewhere' }], about: [], figures: [], standing: null }, comesFrom: sheet,
   });
 }

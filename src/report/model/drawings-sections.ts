@@ -9,7 +9,7 @@ import type { ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 
 /** Sheets that a section holds; a drawing of more is looked at, and saved, on the page. */
-const MOST_SHEETS = 60;
+const MOST_SHEETS = 40;
 
 const SECTIONS: Readonly<Record<DrawingKind, { name: string; title: string; sheets: readonly SheetName[] }>> = {
   oneLine: {
@@ -31,13 +31,16 @@ export function drawingsSection(
   const isLeft = kinds.some((sheet) => filledRows(all, sheet).some(({ id }) => panelOf(all, sheet, id) === null));
   const each: readonly PanelChoice[] = names.length < 2 ? [undefined] : [...names, ...isLeft ? [null] : []];
   const panels = panel === undefined ? each : [panel];
-  const drawn = panels.map((of) => drawing(all, kind, of, sheetOn(paper)));
-  const sheets = drawn.flatMap((of) => Array.from({ length: of.sheets }, (_sheet, index) => ({ of, index })));
-  if (sheets.length === 0) return undefined;
-  const left = sheets.length - MOST_SHEETS;
+  const drawings: string[] = [];
+  let isWhole = true;
+  for (const of of panels) {
+    const drawn = drawing(all, kind, of, sheetOn(paper), MOST_SHEETS - drawings.length);
+    for (let index = 0; index < drawn.sheets; index += 1) drawings.push(pictureText(drawn.sheet(index)));
+    isWhole &&= drawn.isWhole;
+  }
+  if (drawings.length === 0) return undefined;
   return {
-    name, title: words.say(title), tables: [], sentences: left <= 0 ? [] : [words.say(
-      'The first {most} of {sheets} sheets; the page shows the others and saves them as SVG.', { most: MOST_SHEETS, sheets: sheets.length })],
-    drawings: sheets.slice(0, MOST_SHEETS).map((sheet) => pictureText(sheet.of.sheet(sheet.index))),
+    name, title: words.say(title), tables: [], drawings, sentences: isWhole ? [] : [words.say(
+      'Only the first {most} sheets are drawn here; the page shows all of them and saves them as SVG.', { most: MOST_SHEETS })],
   };
 }

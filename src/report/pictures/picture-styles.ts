@@ -30,6 +30,7 @@ export const PICTURE_STYLES = `
 .picture .hatch { stroke: var(--elv-over, #a5211b); stroke-width: 1.5; fill: none; }
 .picture .note { fill: var(--elv-surface-raised, #fff); stroke: var(--elv-over, #a5211b); stroke-width: 1; }
 .picture .wire { stroke: var(--elv-ink, #182026); stroke-width: 1.25; }
+.picture .open { fill: none; }
 .picture .loose, .picture .missing { stroke-dasharray: 3 3; }
 .picture .part { stroke: var(--elv-ink, #182026); stroke-width: 1.5; fill: none; stroke-linejoin: round; }
 .picture .thin { stroke-width: 1; }
