@@ -1,3 +1,4 @@
+import '../drawings/schedule-drawings.define.ts';
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { loadTableCsv } from '../../src/report/load-table-csv.ts';
@@ -5,7 +6,7 @@ import { withoutVariants } from '../../src/report/digest/index.ts';
 import { loadTableHtml } from '../../src/report/load-table-html.ts';
 import { buildReport, type Report } from '../../src/report/model/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
-import { PAPERS, type Paper } from '../../src/report/page-styles.ts';
+import { PAPERS, type Paper } from '../../src/report/paper.ts';
 import { message } from '../../src/words/index.ts';
 import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
 import { controls, statusMarkStyles, today } from '../look/index.ts';
@@ -17,7 +18,10 @@ import { isReady, showPage } from './page-frame.ts';
 import { revisionList } from './revision-list.ts';
 import { sectionTables } from './section-tables.ts';
 
-const VIEWS = { preview: message('Preview'), revisions: message('Revisions'), changes: message('Changes') } as const;
+const VIEWS = {
+  preview: message('Preview'), oneLine: message('One-line'), branches: message('Branches'), revisions: message('Revisions'),
+  changes: message('Changes'),
+} as const;
 export type LoadTableView = keyof typeof VIEWS;
 
 const PAPER_WORDS: Readonly<Record<Paper, string>> = {
@@ -62,7 +66,7 @@ export class LoadTable extends WorkArea {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (['schedule', 'revision', 'words', 'older', 'only'].some((key) => changed.has(key))) {
+    if (['schedule', 'revision', 'words', 'older', 'only', 'paper'].some((key) => changed.has(key))) {
       this.#report = undefined;
       this.saved = '';
     }
@@ -83,6 +87,8 @@ export class LoadTable extends WorkArea {
       @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`;
     return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
       ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
+        : this.view === 'oneLine' || this.view === 'branches' ? html`<elv-drawings .kind=${this.view} .schedule=${schedule} .revision=${this.revision}
+          .words=${words} .only=${this.only} .active=${this.active}></elv-drawings>`
         : this.view === 'revisions' ? revisionList(schedule, this.readonly) : this.#changes()}`;
   }
 
@@ -139,7 +145,7 @@ export class LoadTable extends WorkArea {
   /** The load table of the schedule as it is now. */
   get #reportNow(): Report {
     return this.#report ??= buildReport(this.schedule, {
-      generated: today(), since: this.older?.schedule, panel: this.only,
+      generated: today(), since: this.older?.schedule, panel: this.only, paper: this.paper,
     });
   }
 

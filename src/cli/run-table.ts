@@ -60,10 +60,10 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
 }
 
 async function reportOf(
-  schedule: LoadSchedule, { sheet, since, panel }: TableOptions, warn: Streams['warn']
+  schedule: LoadSchedule, { sheet, since, panel, paper }: TableOptions, warn: Streams['warn']
 ): Promise<Report> {
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
-  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older });
+  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older, paper });
 }
 
 function sheetCsv(schedule: LoadSchedule, sheet: SheetName, panel: string | undefined): string {

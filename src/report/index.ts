@@ -15,7 +15,7 @@ export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
 export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
 export { panelView } from './panel-view.ts';
-export { PAPERS, type Paper } from './page-styles.ts';
+export { PAPERS, type Paper } from './paper.ts';
 export { loadTableXlsx } from './xlsx/index.ts';
 export {
   leftOutSentence, WIRING_LISTS, wiringCsv, wiringList, type WiringList, type WiringListName,

@@ -7,7 +7,8 @@ import {
   STATE_SHAPES, type Report, type ReportCell, type ReportColumn, type ReportRow, type ReportSection, type ReportTable,
 } from './model/index.ts';
 import { PICTURE_STYLES } from './pictures/index.ts';
-import { pageStyles, type Paper } from './page-styles.ts';
+import { pageStyles } from './page-styles.ts';
+import type { Paper } from './paper.ts';
 import { message, type Words } from '../words/index.ts';
 
 /** What a load table as a page of HTML holds besides its tables. */
@@ -77,14 +78,15 @@ function contents({ words, sections }: Report): Markup {
   return html`<nav aria-label="${words.say('Contents')}"><ul>${sections.map(({ name, title }) => html`<li><a href="#${name}">${title}</a></li>`)}</ul></nav>`;
 }
 
-function sectionMarkup({ name, title, sentences, tables, pictures = [] }: ReportSection, words: Words): Markup {
+function sectionMarkup(section: ReportSection, words: Words): Markup {
+  const { name, title, sentences, tables, pictures = [], drawings = [] } = section;
   const isBeside = pictures.length > 0 && tables.length === 1;
   return html`<section id="${name}" class="${isBeside ? 'beside' : 'stacked'}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
 ${tables.flatMap((table) => across(table, words).map((part, index) => tableMarkup(part, index === 0 ? title : words.say('{title}, continued', { title }), words)))}
 ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}</div>`}
-</section>
+${drawings.map((svg) => html`<figure class="drawing" tabindex="0">${new Markup(svg)}</figure>\n`)}</section>
 `;
 }
 

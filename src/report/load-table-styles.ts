@@ -19,7 +19,10 @@ nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; margin: 1.25rem 0
 nav a { color: inherit; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 1rem 2rem; margin: 0 0 1.25rem; align-items: start; }
 figure { margin: 0; max-width: 50rem; break-inside: avoid; }
-figure svg { display: block; width: 100%; height: auto; }
+.drawing { max-width: none; margin: 0 0 1rem; overflow-x: auto; }
+.drawing:focus-visible { outline: 2px solid currentColor; outline-offset: 2px; }
+.drawing svg { display: block; }
+.pictures svg { display: block; width: 100%; height: auto; }
 .beside .pictures { grid-template-columns: minmax(0, 42rem); }
 .beside { display: flex; flex-wrap: wrap; gap: 0 4rem; align-items: start; }
 .beside h2 { flex: 1 0 100%; }
@@ -53,7 +56,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   nav { display: none; }
   h2 { margin-top: 1.4rem; }
   section > p { break-after: avoid; }
-  .scroll { overflow: visible; }
+  .scroll, .drawing { overflow: visible; }
   thead { display: table-header-group; break-after: avoid; }
   tr { break-inside: avoid; }
   tr.total { break-before: avoid; }

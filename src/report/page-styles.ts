@@ -1,10 +1,6 @@
 import type { Report } from './model/index.ts';
+import type { Paper } from './paper.ts';
 import type { Words } from '../words/index.ts';
-
-/** Sizes and ways round of paper that the load table is laid out for. */
-export const PAPERS = ['A4-landscape', 'A4-portrait', 'A3-landscape', 'A3-portrait'] as const;
-/** A size of paper and which way round it lies. */
-export type Paper = (typeof PAPERS)[number];
 
 /** On narrow paper long headings take smaller type; elsewhere short texts stay on one line. */
 const NARROW = '@media print { table.long { font-size: 6.5pt; } table.long :is(th, td) { padding: 0.5mm 0.7mm; } }\n';

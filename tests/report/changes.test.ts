@@ -124,7 +124,7 @@ describe('a row that was renamed', () => {
     const before = new LoadSchedule(demoContent());
     const { rows, figures, findings } = compareSchedules(before, renamed('supplies', 0, 'L9'));
     expect(rows).toMatchObject([{ sheet: 'supplies', kind: 'changed', tag: 'L9', values: [{ key: 'rail', before: 'L1', after: 'L9' }] }]);
-    // Devices, ways and runs of the rail by their rows, terminals by their texts but for the name of a bridge, which stays.
+    // Rows of the rail, and terminals by their texts but for the name of a bridge, which stays.
     const named = demoContent().sheets;
     const references = (['devices', 'ways', 'runs', 'outputs'] as const).flatMap((sheet) => named[sheet]!).filter(({ rail }) => rail === 'L1');
     const texts = named.terminals!.flatMap((cells) => [cells.inside, cells.outside, cells.potential])

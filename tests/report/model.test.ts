@@ -50,8 +50,8 @@ test('the list of protections has each cell that inspectors ask for', () => {
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways',
-      'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
+      'revisions', 'summary', 'panels', 'findings', 'accepted', 'one-line', 'supplies', 'ways',
+      'protections', 'branches', 'branches-as-cabled', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
       'enclosures', 'cases', 'wiring', 'inside', 'cables', 'spare', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',

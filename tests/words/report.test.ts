@@ -77,6 +77,17 @@ function textsOf(page: string): string[] {
   const texts: string[] = [];
   const visit = (node: DefaultTreeAdapterTypes.Node): void => {
     if (node.nodeName === 'style' || node.nodeName === 'template') return;
+    // A text of a drawing goes on in the next line.
+    if ('attrs' in node && node.attrs.some(({ name, value }) => name === 'class' && /^node\b/.test(value))) {
+      const inner: string[] = [];
+      const gather = (part: DefaultTreeAdapterTypes.Node): void => {
+        if (part.nodeName === '#text') inner.push((part as DefaultTreeAdapterTypes.TextNode).value);
+        if ('childNodes' in part) part.childNodes.forEach(gather);
+      };
+      node.childNodes.forEach(gather);
+      texts.push(inner.join(' '));
+      return;
+    }
     if (node.nodeName === '#text') texts.push((node as DefaultTreeAdapterTypes.TextNode).value);
     if ('attrs' in node) {
       texts.push(...node.attrs.filter(({ name }) => ['aria-label', 'title'].includes(name)).map(({ value }) => value));

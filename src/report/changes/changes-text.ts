@@ -70,8 +70,10 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
     : `${words.say('Only blank rows, or the order of revisions and acceptances, are different.')}\n`;
 }
 
-/** Figures that are others now, by the panel that their rows belong to, under a title each; under one where none is said. */
-export function figuresByPanel(figures: readonly FigureChange[], words: Words): (readonly [string, readonly FigureChange[]])[] {
+/** Figures that are others now, by the panel that their rows belong to: a title for each, or one where none is said. */
+export function figuresByPanel(
+  figures: readonly FigureChange[], words: Words,
+): (readonly [string, readonly FigureChange[]])[] {
   const title = words.say('What that did to totals and statuses');
   if (figures.every(({ panel }) => panel === null)) return [[title, figures]];
   return [...grouped(figures, ({ panel }) => panel)].map(([panel, those]) =>

@@ -134,7 +134,8 @@ function rowChanges(
     old,
     change: {
       kind, sheet, tag: nameOf(sheet, (present ?? old)!), values: changed,
-      row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old), ...more,
+      row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old),
+      ...more,
     },
   });
   const below = (row: number): RowChange['below'] => {

@@ -26,7 +26,7 @@ export class Renames {
   /** Whether all that is different about a cell is the tag of a row that it names; then it is counted with that row. */
   isFollowing(sheet: SheetName, { id }: Row, key: string, after: CellValue): boolean {
     const due = this.#due.get(placeOf(sheet, id, key));
-    if (due === undefined || due.value !== after) return false;
+    if (due?.value !== after) return false;
     this.#followed.set(due.renamed, (this.#followed.get(due.renamed) ?? 0) + 1);
     return true;
   }

@@ -5,6 +5,7 @@ import type { Words } from '../../words/index.ts';
 import { CAUTIONS } from '../cautions.ts';
 import { changesSection, compareSchedules } from '../changes/index.ts';
 import { scheduleDigest } from '../digest/index.ts';
+import type { Paper } from '../paper.ts';
 import { panelView } from '../panel-view.ts';
 import { SOFTWARE } from '../software.ts';
 import { assumptionsSection } from './assumptions-section.ts';
@@ -13,6 +14,7 @@ import { checklistSection } from './checklist-section.ts';
 import { commissioningSection } from './commissioning-section.ts';
 import { detailText, DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
+import { drawingsSection } from './drawings-sections.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
 import { panelsSection } from './panels-section.ts';
@@ -33,6 +35,8 @@ export interface LoadTableOptions {
   readonly sheet?: SheetName | undefined;
   /** The panel that is printed, `null` for what is in none; all of them by default. */
   readonly panel?: PanelChoice;
+  /** The paper that drawings fit; without it they fit all that is usual. */
+  readonly paper?: Paper | undefined;
   /** An older schedule; what has changed since becomes a section. */
   readonly since?: LoadSchedule | undefined;
 }
@@ -43,7 +47,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
   const schedule = panelView(all, panel);
   const since = options.since && panelView(options.since, panel);
   const { words, document: { details } } = schedule;
-  const sections = sheet === undefined ? wholeTable(schedule, since)
+  const sections = sheet === undefined ? wholeTable(schedule, since, all, options)
     : [
       findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
       sheetSection(schedule, sheet), explanationsSection(schedule, sheet),
@@ -60,7 +64,9 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
   };
 }
 
-function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
+function wholeTable(
+  schedule: LoadSchedule, since: LoadSchedule | undefined, all: LoadSchedule, { panel, paper }: LoadTableOptions,
+): (ReportSection | undefined)[] {
   const { words } = schedule;
   const sheet = (name: SheetName) => sheetSection(schedule, name);
   return [
@@ -69,7 +75,9 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     { ...statusSection(schedule), pictures: summaryPictures(schedule) },
     panelsSection(schedule),
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
+    drawingsSection(all, 'oneLine', panel, paper),
+    sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'),
+    drawingsSection(all, 'branches', panel, paper), sheet('runs'),
     runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     casesSection(schedule),
     wiringSection(schedule), insideSection(schedule), cablesSection(schedule), spareSection(schedule),

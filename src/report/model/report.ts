@@ -46,6 +46,8 @@ export interface ReportSection {
   readonly tables: readonly ReportTable[];
   /** Pictures as SVG markup, which says in words what it shows. */
   readonly pictures?: readonly string[];
+  /** Sheets of drawings as SVG markup, each as large as it is, which says in words what it shows. */
+  readonly drawings?: readonly string[];
 }
 
 /** A line of the title block. */

@@ -1,4 +1,5 @@
 import { STATE_WORDS, type Standing } from '../../findings/index.ts';
+import { rounded } from './path.ts';
 import { label, shape, type Shape } from './shape.ts';
 import type { Words } from '../../words/index.ts';
 
@@ -11,10 +12,15 @@ const PATHS: Readonly<Record<Standing, string>> = {
   ok: 'M6 3.4A2.6 2.6 0 1 1 6 8.6 2.6 2.6 0 1 1 6 3.4z',
 };
 
+/** The shape of a status. @param x left edge, and top, of its 12 by 12 units */
+export function markShape(status: Standing, x: number, y: number): Shape {
+  return shape('path', { class: `mark ${status}`, d: PATHS[status], transform: `translate(${rounded(x)} ${rounded(y)})` });
+}
+
 /** A status as shape and word, the shape to the left of the word, which begins at `x`. */
 export function statusMark(status: Standing, x: number, y: number, words: Words): Shape[] {
   return [
-    shape('path', { class: `mark ${status}`, d: PATHS[status], transform: `translate(${x - 17} ${y - 10.5})` }),
+    markShape(status, x - 17, y - 10.5),
     label(`strong ${status}`, x, y, words.say(STATE_WORDS[status])),
   ];
 }

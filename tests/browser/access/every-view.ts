@@ -37,6 +37,14 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['variants', (element) => openWork(element, 'variants')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
+  ...(['oneLine', 'branches'] as const).map((view): [string, (element: LoadScheduleElement) => Promise<void>] => [
+    `the drawings, ${view}`, async (element) => {
+      await openWork(element, 'loadTable');
+      await expect.poll(() => part(element, `elv-load-table [data-view=${view}]`)).not.toBeNull();
+      part(element, `elv-load-table [data-view=${view}]`)!.click();
+      await expect.poll(() => part(element, 'elv-drawings :is(svg.picture, p)')).not.toBeNull();
+    },
+  ]),
   ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [
     `the job ${job}`, async (element) => {
       const [row] = element.schedule.rows('devices');

@@ -13,7 +13,7 @@ afterEach(async () => {
  * What may be wider than the page: tables in two dimensions, and pictures and previews, which scroll in a box of their
  * own.
  */
-const TWO_DIMENSIONS = 'elv-schedule-grid, table, iframe, elv-picture, .lines';
+const TWO_DIMENSIONS = 'elv-schedule-grid, table, iframe, elv-picture, elv-drawings .sheet, .lines';
 
 // 320 × 256 CSS px is a window of 1280 × 1024 enlarged four times: WCAG 2.2, success criterion 1.4.10.
 test.each(VIEWS)('enlarged four times, %s needs no scrolling sideways', async (_name, show) => {

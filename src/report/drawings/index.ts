@@ -1,0 +1,1 @@
+export { drawing, sheetOn, type Drawing, type DrawingKind } from './drawing.ts';
