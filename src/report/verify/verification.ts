@@ -1,7 +1,7 @@
 import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
 import { message, type Words } from '../../words/index.ts';
 import type { ReportScope } from '../model/index.ts';
-import { PAPERS, type Paper } from '../page-styles.ts';
+import { PAPERS, type Paper } from '../paper.ts';
 
 /** What comparing a document with the schedule that it carries comes to. */
 export interface Verification {
