@@ -64,7 +64,8 @@ export function layOut(node: DrawnNode, x: number, size: SheetSize): Laid {
   const end = symbolX + node.symbols.reduce((sum, { name }) => sum + lengthOf(name), 0);
   const indent = x + (isWide ? 26 : 16);
   const textX = (isAcross || node.children.length === 0 ? end : Math.max(end + RETURN, indent)) + GAP;
-  const childX = isAcross ? Math.max(size.width * (size.width < ROOMY.from ? COLUMNS : ROOMY.columns)[node.feeds], textX + LEAST_TEXT + GAP) : indent;
+  const columns = size.width < ROOMY.from ? COLUMNS : ROOMY.columns;
+  const childX = isAcross ? Math.max(size.width * columns[node.feeds], textX + LEAST_TEXT + GAP) : indent;
   const right = isAcross ? childX - GAP : size.width - MARGIN;
   const room = Math.max(LEAST_TEXT, right - textX);
   const name: Piece[] = [{ text: node.name, look: 'strong' }];

@@ -42,7 +42,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
       await openWork(element, 'loadTable');
       await expect.poll(() => part(element, `elv-load-table [data-view=${view}]`)).not.toBeNull();
       part(element, `elv-load-table [data-view=${view}]`)!.click();
-      await expect.poll(() => part(element, 'elv-drawings :is(svg.picture, p)')).not.toBeNull();
+      await expect.poll(() => part(element, 'elv-drawings .sheet') ?? part(element, 'elv-drawings p')).not.toBeNull();
     },
   ]),
   ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [
