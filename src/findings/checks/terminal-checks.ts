@@ -7,6 +7,7 @@ import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { Severity } from '../finding.ts';
 import { unknown } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What of other sheets says what terminals lead to. */
@@ -145,6 +146,7 @@ export const terminalChecks: readonly Check[] = [
     find: (row) => row.own('outside') === null || row.own('core') !== null ? undefined
       : unknown(row, message('{name}: which core of {cable} it takes is not entered. Enter its number, colour or mark.'), { cable: String(row.own('outside')) }),
   },
+  railAbsent('terminal-rail-absent', 'terminals'),
   widthMissing('terminal-width-missing', 'terminals', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),
