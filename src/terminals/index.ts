@@ -1,7 +1,10 @@
 export { LAYOUT_PARTS, layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit } from './lay-out.ts';
 export { STRIP_KINDS, type LeftOut, type StripKind } from './wanted.ts';
 export { bridgeCurrents, type BridgeCurrent } from './bridge-currents.ts';
-export { terminalFaults, type TerminalFaults } from './terminal-faults.ts';
+export { bandsOfPotentials, terminalFaults, type TerminalFaults } from './terminal-faults.ts';
+export { Parts, type Figures } from './parts.ts';
+export { inStripOrder, listTerminals, type ListedTerminal } from './placed-terminals.ts';
+export { voltageBand } from './voltage-band.ts';
 export {
   cableSchedule, insideWires, stripLines, wiredTerminals, type CableLine, type InsideWire, type StripLine,
   type WiredTerminal,

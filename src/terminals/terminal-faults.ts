@@ -152,7 +152,7 @@ function findNeighbours(parts: Parts, terminals: readonly ListedTerminal[], say:
 }
 
 /** Whether each potential is one of mains, which it is where any of its ends is, or of extra-low voltage. */
-function bandsOfPotentials(parts: Parts, terminals: readonly ListedTerminal[]): Map<string, 'elv' | 'mains'> {
+export function bandsOfPotentials(parts: Parts, terminals: readonly ListedTerminal[]): Map<string, 'elv' | 'mains'> {
   const bands = new Map<string, 'elv' | 'mains'>();
   for (const { potential, inside, outside } of terminals) {
     if (potential === '' || potential === EARTH) continue;

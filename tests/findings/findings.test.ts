@@ -13,6 +13,7 @@ import { expectFinding } from './finding-case.ts';
 import { MEASURED_CASES } from './measured-cases.ts';
 import { OUTPUT_CASES } from './output-cases.ts';
 import { PANEL_CASES } from './panel-cases.ts';
+import { RAIL_CASES } from './rail-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from './run-and-enclosure-cases.ts';
 import { SECOND_WAY_CASES } from './second-way-cases.ts';
 import { SUPPLY_CASES } from './supply-cases.ts';
@@ -22,7 +23,7 @@ import { WAY_CASES } from './way-cases.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES, ...RAIL_CASES,
 ];
 const VERBS = 'Bridge|Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */

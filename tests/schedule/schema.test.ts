@@ -14,7 +14,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
   supplies: 'rail purpose voltage rated units redundant target derating fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
     + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand worstCase loading spare limitDiversity fuseLoading leastTrip'
     + ' loss standbyDemand batteryNeeded batteryLasts inputCurrent surge status',
-  ways: 'way rail kind rated trip k2 target enclosure width note | connected demand worstCase loading available status',
+  ways: 'way rail kind rated trip k2 target enclosure width mountedOn note | connected demand worstCase loading available status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
   runs: 'run rail way branch conductor pairs length ambient maxDrop grouped temperature basis note'
@@ -64,7 +64,7 @@ const OPTIONAL = [
   'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'outputs.module', 'outputs.rail',
   'outputs.ratedCurrent', 'outputs.maxOnB16', 'supplies.feed', 'supplies.inputPowerFactor', 'supplies.inputInrush',
   'supplies.maxOnB16', 'feeds.curve', 'modules.common', 'modules.outputs', 'contacts.dc', 'contacts.maxDcVoltage',
-  'runs.way', 'supplies.fuseKind', 'ways.enclosure', 'ways.width',
+  'runs.way', 'supplies.fuseKind', 'ways.enclosure', 'ways.width', 'ways.mountedOn', 'terminals.mountedOn',
   'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage',
   'types.inrush', 'supplies.offAt', 'supplies.width', 'supplies.standbyHours', 'supplies.battery', 'supplies.overload',
   'branches.terminators', 'branches.maxCable', 'branches.enclosure', 'branches.width', 'enclosures.rails',

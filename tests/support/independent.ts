@@ -3,6 +3,7 @@ import { betweenWays } from './independent-second-feed.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
 import { batteryLasts, batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
+import { railsOf, type RailFigures } from './independent-rails.ts';
 import { hasMisfit, isVoltageUnread } from './independent-voltage.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
@@ -161,7 +162,7 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
     (index) => times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1)));
   const usedWidth = (tag: Cell) => widths.map((of) => of(tag)).reduce(totalOf);
   const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) =>
-    enclosureFigures(row, supplyLoss(tag), usedWidth(tag)));
+    enclosureFigures(row, supplyLoss(tag), usedWidth(tag), tag === null ? undefined : railsOf(sheet, row)));
   const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.top]));
   const usables = new Map(sheet('supplies').map((row) => {
     const enclosure = named(enclosureOf, row.enclosure);
@@ -314,7 +315,7 @@ function areaOf(row: InputRow): Known {
 /** An enclosure this close to the most that it may get inside is near it [K]. */
 const CLOSE_KELVINS = 5;
 
-function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): EnclosureFigures {
+function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total, onRails: RailFigures | undefined): EnclosureFigures {
   const loss = plus(supplyLoss.sum, number(row, 'otherLoss', 20));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));
@@ -324,14 +325,17 @@ function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): Enclos
   const [rails, railLength] = [number(row, 'rails'), number(row, 'railLength')];
   const whole = times(rails, railLength);
   const freeWidth = minus(times(whole, minus(1, number(row, 'reserve', 0.2))), used.sum);
+  // Whether parts fit one by one is asked where they do in sum.
+  const fits = exceeds(used.sum, whole) ? undefined : onRails;
   return {
     supplyLoss: supplyLoss.sum, loss, area, rise, inside: plus(ambient, rise), top, usedWidth: used.sum, freeWidth,
     status: worst(
-      exceeds(top, most) || exceeds(used.sum, whole),
+      exceeds(top, most) || exceeds(used.sum, whole) || fits?.fits === false || onRails?.isOver === true,
       (top !== null && most !== null && !exceeds(most - CLOSE_KELVINS, top))
-        || exceeds(used.sum, plus(freeWidth, used.sum)),
+        || exceeds(used.sum, plus(freeWidth, used.sum))
+        || (fits !== undefined && exceeds(fits.used, times(whole, minus(1, number(row, 'reserve', 0.2))))),
       top === null || most === null || supplyLoss.partial || (whole !== null && used.partial)
-        || (rails === null) !== (railLength === null) || hasFault(row),
+        || (rails === null) !== (railLength === null) || fits?.fits === null || hasFault(row),
     ),
     partial: { supplyLoss: supplyLoss.partial, usedWidth: used.partial },
   };

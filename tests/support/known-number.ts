@@ -32,7 +32,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
   ambient: { min: -40, max: 70 }, around: { min: -40, max: 120 }, maxInside: { min: -40, max: 120 },
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE, offAt: { min: -40, max: 120 }, peak: { min: 1, max: 10 },
-  topFactor: { min: 1, max: 3 }, rails: COUNT, railLength: ABOVE_0, standbyHours: { min: 0, max: 1000 },
+  topFactor: { min: 1, max: 3 }, rails: COUNT, mountedOn: COUNT, railLength: ABOVE_0, standbyHours: { min: 0, max: 1000 },
   battery: ABOVE_0,
   terminators: { min: 0, whole: true }, maxCable: ABOVE_0, busCurrent: ABOVE_0, busDraw: AT_LEAST_0, length: ABOVE_0,
   distance: AT_LEAST_0, pairs: COUNT, grouped: COUNT, temperature: { min: -40, max: 120 }, resistance: ABOVE_0,

@@ -11,6 +11,7 @@ import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
 import { MEASURED_CASES } from '../findings/measured-cases.ts';
 import { OUTPUT_CASES } from '../findings/output-cases.ts';
 import { PANEL_CASES } from '../findings/panel-cases.ts';
+import { RAIL_CASES } from '../findings/rail-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
 import { SECOND_WAY_CASES } from '../findings/second-way-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
@@ -25,7 +26,7 @@ import { withoutEngine } from '../support/without-engine.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
-  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES,
+  ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES, ...RAIL_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */

@@ -9,7 +9,8 @@
  * @param usedWidth w, width of all that is mounted on them [mm], 0 or more
  * @returns f [mm]; below 0 where the reserve is used
  *
- * Limits: a sum; parts that fit in sum may still not be arranged so that each stands on one rail.
+ * Limits: a sum; parts that fit in sum may still not be arranged so that each stands on one rail, which is decided
+ * apart from it.
  *
  * Source: arithmetic.
  *

@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { message, metres, milliamps, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { excessIn, missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
@@ -112,6 +113,7 @@ export const branchChecks: readonly Check[] = [
       };
     },
   },
+  railAbsent('branch-rail-absent', 'branches'),
   widthMissing('branch-width-missing', 'branches', message(
     '{name}: the width of its coupler is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

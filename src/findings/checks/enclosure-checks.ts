@@ -1,18 +1,12 @@
 import { exceeds } from '../../electrical/index.ts';
 import { degrees, kelvins, message, millimetres, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import type { RowReader } from '../row-reader.ts';
 import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { excessIn, missingInput, overLimit, waitsFor } from './limit-checks.ts';
+import { railChecks, wholeLength } from './rail-checks.ts';
 
 /** An enclosure this close to its limit is near it [K]. */
 const CLOSE = 5;
-
-/** Length of all its mounting rails [mm]; `null` where it is not asked for or not known. */
-function wholeLength(row: RowReader): number | null {
-  const [rails, length] = [row.number('rails'), row.number('railLength')];
-  return rails === null || length === null ? null : rails * length;
-}
 
 /** What enclosures are held against. */
 export const enclosureChecks: readonly Check[] = [
@@ -63,6 +57,7 @@ export const enclosureChecks: readonly Check[] = [
       };
     },
   },
+  ...railChecks,
   waitsFor('enclosure-width-partial', 'enclosures', 'usedWidth', message(
     '{name}: the width of some of its parts is not known, so at least as much of its mounting rails is used as shown.'
   ), (row) => wholeLength(row) !== null && row.missing('usedWidth') > 0),

@@ -4,6 +4,7 @@ import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { WORST_IN } from '../worst-in.ts';
 import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What the breaker of a feed stands with a curve; `null` where its rating or its pulse factor is not known. */
@@ -83,6 +84,7 @@ export const feedChecks: readonly Check[] = [
       '{name}: the inrush of what hangs on it is not wholly known, so it is at least what is shown. Complete it.'
     )),
   },
+  railAbsent('feed-rail-absent', 'feeds'),
   widthMissing('feed-width-missing', 'feeds', message(
     '{name}: the width of its breaker is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

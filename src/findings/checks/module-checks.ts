@@ -1,6 +1,7 @@
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { overLimit, unknown } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What relay modules are held against. */
@@ -25,6 +26,7 @@ export const moduleChecks: readonly Check[] = [
       '{name}: outputs that name it are not wholly known, so it carries at least what is shown. Complete them.'
     )),
   },
+  railAbsent('module-rail-absent', 'modules'),
   widthMissing('module-width-missing', 'modules', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

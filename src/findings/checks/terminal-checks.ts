@@ -9,6 +9,7 @@ import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { Severity } from '../finding.ts';
 import { unknown } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What of other sheets says what terminals lead to. */
@@ -177,6 +178,7 @@ export const terminalChecks: readonly Check[] = [
       message: row.say('{name} is ticked as checked and not as wired. See whether it is wired, then tick that too, or take the tick back.'),
     },
   },
+  railAbsent('terminal-rail-absent', 'terminals'),
   widthMissing('terminal-width-missing', 'terminals', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

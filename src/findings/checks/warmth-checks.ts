@@ -4,6 +4,7 @@ import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { inItsCase, WORST_IN } from '../worst-in.ts';
 import { lacks, missingInput, waitsFor } from './limit-checks.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** Up to here supplies give their rated current without derating [°C]: common practice, no source. */
@@ -79,6 +80,7 @@ export const warmthChecks: readonly Check[] = [
     message('{name} has no efficiency, so neither its heat nor what it takes from a feed is known. Enter it as its data sheet gives it.'),
     (row) => hasEnclosure(row) || row.value('feed') !== null
   ),
+  railAbsent('supply-rail-absent', 'supplies'),
   widthMissing('supply-width-missing', 'supplies', message(
     '{name}: the width of one unit is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

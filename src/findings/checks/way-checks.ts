@@ -12,6 +12,7 @@ import {
 } from './limit-checks.ts';
 import { startRemedy } from './start-checks.ts';
 import { wayRemedy } from './way-remedy.ts';
+import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
@@ -232,6 +233,7 @@ export const wayChecks: readonly Check[] = [
   waitsFor('way-rows-misplaced', 'ways', 'demand', message(
     '{name}: what is on it is entered on another rail too, so its demand is not sure.'
   ), (row) => row.fact(MISPLACED.ways) !== undefined),
+  railAbsent('way-rail-absent', 'ways'),
   widthMissing('way-width-missing', 'ways', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'
   )),

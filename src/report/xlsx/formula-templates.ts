@@ -23,6 +23,7 @@ export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
   'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage', 'supply-devices-voltage-unknown',
   'way-fuse-unknown', 'way-start-unknown', 'way-trip-below-kind',
+  'enclosure-rail-over', 'enclosure-rails-over', 'enclosure-rails-near', 'enclosure-rails-unknown', 'enclosure-rail-absent',
   'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice', 'number-out-of-range',
 ]);
 

@@ -153,7 +153,7 @@ export const enclosures: Sheet = {
     },
     {
       role: 'computed', key: 'freeWidth', title: 'Free width', kind: 'number', unit: 'mm', safeSide: 'down', decimals: 0,
-      whenPartial: '≤', help: 'What is left of its rails less the reserve. Whether the parts can be arranged is not checked.',
+      whenPartial: '≤', help: 'What is left of its rails less the reserve, in sum; whether each part finds room on one of them is checked by itself.',
       rule: {
         of: ['rails', 'railLength', 'reserve', 'usedWidth'], by: freeWidth,
         words: '{rails} × {railLength} × (1 − {reserve}) − {usedWidth}', source: 'arithmetic of the load schedule',

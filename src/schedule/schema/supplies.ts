@@ -296,6 +296,10 @@ export const supplies: Sheet = {
       optional: true, help: 'Width of one unit on its mounting rail, with the clearance that it asks for.',
     },
     {
+      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
+      help: 'Number of the mounting rail that its units stand on, from the top; empty: wherever they find room.',
+    },
+    {
       role: 'input', key: 'standbyHours', rare: 'battery',
       title: 'Standby', kind: 'number', unit: 'h', safeSide: 'up', min: 0, max: 1000,
       decimals: 1, optional: true, help: 'How long its battery has to bridge a failure of the mains.',

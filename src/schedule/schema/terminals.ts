@@ -77,6 +77,10 @@ export const terminals: Sheet = {
       decimals: 1, optional: true, help: 'Width that it takes of a mounting rail.',
     },
     {
+      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
+      help: 'Number of the mounting rail that it stands on with its strip, from the top; empty: wherever that finds room.',
+    },
+    {
       role: 'input', key: 'wired', rare: 'progress', title: 'Wired', kind: 'boolean', help: 'Both its conductors are in.',
       tick: { by: 'by', on: 'on', as: 'wiredAs', of: CONNECTION },
     },

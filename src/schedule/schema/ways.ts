@@ -124,6 +124,10 @@ export const ways: Sheet = {
       role: 'input', key: 'width', rare: 'mounting', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
       decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
     },
+    {
+      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
+      help: 'Number of the mounting rail that it stands on, from the top; empty: wherever it finds room.',
+    },
     ...boughtColumns('way'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
