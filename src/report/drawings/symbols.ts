@@ -41,7 +41,10 @@ const DRAWN = {
   /** Fuse: the conductor goes through its body (07-21-01, from memory). */
   fuse: (x, y) => [box(x + 4, y, 22, 10), wire(x, y)],
   /** Electronic protection: a protective device that acts on current, I > (measuring relay, 07-17, from memory). */
-  electronic: (x, y) => [wire(x, y, 0, 3), wire(x, y, 27), box(x + 3, y, 24, 20), label('sign', x + 15, y + 4.5, 'I>', 'middle')],
+  electronic: (x, y) => [
+    wire(x, y, 0, 3), wire(x, y, 27), box(x + 3, y, 24, 20),
+    stroke([[x + 10, y - 5], [x + 10, y + 5]]), stroke([[x + 14, y - 4], [x + 21, y], [x + 14, y + 4]]),
+  ],
   /** A protection of which the kind is not known: no symbol of the standard. */
   unknown: (x, y) => [wire(x, y, 0, 4), wire(x, y, 26), box(x + 4, y, 22, 16, 'part missing'), label('sign', x + 15, y + 4.5, '?', 'middle')],
   /** Converter from alternating to direct current (rectifier, 06-14-03, from memory). */

@@ -187,6 +187,14 @@ describe('what is on the screen is said through the words of the element', () =>
     expect(untranslated(element)).toEqual([]);
   });
 
+  test.each(['oneLine', 'branches'])('the drawings, %s', async (view) => {
+    const element = await mountPseudo(demoContent());
+    await openWork(element, 'loadTable');
+    part(element, `elv-load-table [data-view=${view}]`)!.click();
+    await expect.poll(() => part(element, 'elv-drawings .sheet')).not.toBeNull();
+    expect(untranslated(element)).toEqual([]);
+  });
+
   test('rows of a file that wait for a person, those of an office, and one that cannot be read', async () => {
     const types = [{ type: 'Lamp', draw: '=300+50' }, { type: 'Sensor', draw: 100 }];
     const element = await mountPseudo({ ...sample(), sheets: { ...sample().sheets, types } });
