@@ -16,16 +16,18 @@ import { GoToEvent } from '../events/index.ts';
 import { fileName, saveFile } from '../load-schedule/files.ts';
 import { controls } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
+import { railsStyles, RailsView } from './rails-view.ts';
 import { reportTables } from './report-tables.ts';
 
 /** What the area shows; all but the first are lists that are printed too. */
 const VIEWS = {
   layOut: message('Lay out'), wiring: message('Wiring list'), inside: message('Conductors inside'),
-  cables: message('Cable schedule'), spare: message('Spare ways'),
+  cables: message('Cable schedule'), spare: message('Spare ways'), rails: message('Mounting rails'),
 } as const;
 type View = keyof typeof VIEWS;
+type ListView = Exclude<View, 'layOut' | 'rails'>;
 
-const SECTIONS: Readonly<Record<Exclude<View, 'layOut'>, (schedule: LoadSchedule) => ReportSection | undefined>> = {
+const SECTIONS: Readonly<Record<ListView, (schedule: LoadSchedule) => ReportSection | undefined>> = {
   wiring: wiringSection, inside: insideSection, cables: cablesSection, spare: spareSection,
 };
 
@@ -44,7 +46,7 @@ type CellText = string | TemplateResult;
 
 /** Lays the terminals of the schedule out, with a preview, and shows the lists that a panel is wired from. */
 export class WiringArea extends WorkArea {
-  static override styles = [controls, workAreaStyles, css`
+  static override styles = [controls, workAreaStyles, railsStyles, css`
     .scroll { overflow-x: auto; scrollbar-width: thin; }
     h3 label { display: inline-flex; align-items: center; gap: 0.4em; }
     td { overflow-wrap: normal; }
@@ -68,6 +70,7 @@ export class WiringArea extends WorkArea {
   /** What was done last. */
   declare protected done: string;
   #layout: Layout | undefined;
+  readonly #rails = new RailsView(this);
 
   constructor() {
     super();
@@ -97,7 +100,7 @@ export class WiringArea extends WorkArea {
     return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>
         ${(Object.keys(VIEWS) as View[]).map((view) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
           @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`)}</div></div>
-      ${this.view === 'layOut' ? this.#preview() : this.#list(this.view)}`;
+      ${this.view === 'layOut' ? this.#preview() : this.view === 'rails' ? this.#rails.body() : this.#list(this.view)}`;
   }
 
   protected foot(): TemplateResult {
@@ -106,6 +109,7 @@ export class WiringArea extends WorkArea {
       return html`<span class="quiet spoken" role="status">${this.done === '' ? words.say('One action, which undo takes back. Numbers of terminals that stand never change.') : this.done}</span>
         <button type="button" class="primary" data-do="layOut" ?disabled=${this.readonly || this.#count() === 0} @click=${this.#layOut}>${words.say('Lay out terminals')}</button>`;
     }
+    if (this.view === 'rails') return this.#rails.foot();
     const save = (name: WiringListName, title: string) => html`<button type="button" class="bordered" data-list=${name} @click=${() => { this.#save(name); }}>${title}</button>`;
     return html`<span class="quiet spoken">${words.say('What is saved holds all panels. Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>
       ${this.view === 'spare' ? nothing : save(this.view, words.say('Save as CSV'))}${save('labels', words.say('Labels as CSV'))}`;
@@ -174,7 +178,7 @@ export class WiringArea extends WorkArea {
     return formatCell(columnOf('terminals', key), value ?? null, this.words, 'show');
   }
 
-  #list(view: Exclude<View, 'layOut'>): TemplateResult {
+  #list(view: ListView): TemplateResult {
     const { words } = this;
     const section = SECTIONS[view](panelView(this.schedule, this.only));
     if (section !== undefined) return reportTables(section);

@@ -30,4 +30,7 @@ export const PICTURE_STYLES = `
 .picture .hatch { stroke: var(--elv-over, #a5211b); stroke-width: 1.5; fill: none; }
 .picture .note { fill: var(--elv-surface-raised, #fff); stroke: var(--elv-over, #a5211b); stroke-width: 1; }
 .picture .target { stroke: var(--elv-ink, #182026); stroke-width: 2; }
+.picture .part { fill: var(--elv-surface, #f3f5f3); stroke: var(--elv-ink, #182026); stroke-width: 1; }
+.picture .bar, .picture .partition { fill: var(--elv-ink, #182026); }
+.picture .bracket { fill: var(--elv-line-strong, #85908c); fill-opacity: 0.55; }
 `;
