@@ -16,15 +16,16 @@ import { GoToEvent } from '../events/index.ts';
 import { fileName, saveFile } from '../load-schedule/files.ts';
 import { controls } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
+import { railsStyles, RailsView } from './rails-view.ts';
 import { reportTables } from './report-tables.ts';
 
 /** What the area shows; lists are printed too. */
 const VIEWS = {
   layOut: message('Lay out'), progress: message('Progress'), wiring: message('Wiring list'), inside: message('Conductors inside'),
-  cables: message('Cable schedule'), spare: message('Spare ways'),
+  cables: message('Cable schedule'), spare: message('Spare ways'), rails: message('Mounting rails'),
 } as const;
 type View = keyof typeof VIEWS;
-type ListView = Exclude<View, 'layOut' | 'progress'>;
+type ListView = Exclude<View, 'layOut' | 'progress' | 'rails'>;
 
 const SECTIONS: Readonly<Record<ListView, (schedule: LoadSchedule) => ReportSection | undefined>> = {
   wiring: wiringSection, inside: insideSection, cables: cablesSection, spare: spareSection,
@@ -45,7 +46,7 @@ type CellText = string | TemplateResult;
 
 /** Lays the terminals of the schedule out, with a preview, and shows the lists that a panel is wired from. */
 export class WiringArea extends WorkArea {
-  static override styles = [controls, workAreaStyles, css`
+  static override styles = [controls, workAreaStyles, railsStyles, css`
     .scroll { overflow-x: auto; scrollbar-width: thin; }
     h3 label { display: inline-flex; align-items: center; gap: 0.4em; }
     td { overflow-wrap: normal; }
@@ -69,6 +70,7 @@ export class WiringArea extends WorkArea {
   /** What was done last. */
   declare protected done: string;
   #layout: Layout | undefined;
+  readonly #rails = new RailsView(this);
 
   constructor() {
     super();
@@ -98,7 +100,7 @@ export class WiringArea extends WorkArea {
     return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>
         ${(Object.keys(VIEWS) as View[]).map((view) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
           @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`)}</div></div>
-      ${this.view === 'layOut' ? this.#preview() : this.view === 'progress' ? this.#progress() : this.#list(this.view)}`;
+      ${this.#view()}`;
   }
 
   protected foot(): TemplateResult {
@@ -110,6 +112,7 @@ export class WiringArea extends WorkArea {
     if (this.view === 'progress') {
       return html`<span class="quiet spoken">${words.say('Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>`;
     }
+    if (this.view === 'rails') return this.#rails.foot();
     const save = (name: WiringListName, title: string) => html`<button type="button" class="bordered" data-list=${name} @click=${() => { this.#save(name); }}>${title}</button>`;
     return html`<span class="quiet spoken">${words.say('What is saved holds all panels. Live parts: isolate and prove dead before wiring; mains work is for licensed electricians.')}</span>
       ${this.view === 'spare' ? nothing : save(this.view, words.say('Save as CSV'))}${save('labels', words.say('Labels as CSV'))}`;
@@ -178,7 +181,17 @@ export class WiringArea extends WorkArea {
     return formatCell(columnOf('terminals', key), value ?? null, this.words, 'show');
   }
 
+  #view(): TemplateResult {
+    switch (this.view) {
+      case 'layOut': return this.#preview();
+      case 'progress': return this.#progress();
+      case 'rails': return this.#rails.body();
+      default: return this.#list(this.view);
+    }
+  }
+
   #list(view: ListView): TemplateResult {
+    const { words } = this;
     const section = SECTIONS[view](panelView(this.schedule, this.only));
     return section === undefined ? this.#noTerminals() : reportTables(section);
   }

@@ -22,6 +22,7 @@ import { notJudgedSection } from './not-judged-section.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
 import { protectionsSection } from './protections-section.ts';
 import type { Report, ReportSection } from './report.ts';
+import { railsSection } from './rails-section.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
@@ -79,6 +80,7 @@ function wholeTable(
     sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'),
     drawingsSection(all, 'branches', panel, paper), sheet('runs'),
     runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    railsSection(schedule),
     casesSection(schedule),
     wiringSection(schedule), insideSection(schedule), cablesSection(schedule), spareSection(schedule),
     devicesPerRail(schedule),

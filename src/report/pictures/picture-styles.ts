@@ -40,4 +40,7 @@ export const PICTURE_STYLES = `
 .picture .dot { fill: var(--elv-ink, #182026); }
 .picture .sign { font-weight: 600; }
 .picture .target { stroke: var(--elv-ink, #182026); stroke-width: 2; }
+.picture .part { fill: var(--elv-surface, #f3f5f3); stroke: var(--elv-ink, #182026); stroke-width: 1; }
+.picture .bar, .picture .partition { fill: var(--elv-ink, #182026); }
+.picture .bracket { fill: var(--elv-line-strong, #85908c); fill-opacity: 0.55; }
 `;
