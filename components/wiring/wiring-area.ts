@@ -191,7 +191,6 @@ export class WiringArea extends WorkArea {
   }
 
   #list(view: ListView): TemplateResult {
-    const { words } = this;
     const section = SECTIONS[view](panelView(this.schedule, this.only));
     return section === undefined ? this.#noTerminals() : reportTables(section);
   }
