@@ -1,6 +1,9 @@
 import { writeSchedule } from '../exchange/index.ts';
 import { leftOutSentence, WIRING_LISTS, wiringCsv, wiringList } from '../report/index.ts';
+import { panelRails, placeParts, placingChanges } from '../mounting/index.ts';
+import { partName, proposalSentences } from '../report/index.ts';
 import { layOutTerminals, layoutChanges } from '../terminals/index.ts';
+import type { LoadSchedule } from '../load-schedule.ts';
 import { tagOf } from '../schedule/index.ts';
 import { command, oneOf, oneOrNone, refuseNone } from './command.ts';
 import { writeText } from './files.ts';
@@ -9,10 +12,12 @@ import { openSchedule } from './open-schedule.ts';
 
 const HELP: Help = {
   name: 'terminals', does: 'Lays out the terminals of a schedule, or writes the lists that a panel is wired from.',
-  forms: ['INPUT… [--use-spares] --output FILE', 'INPUT… --list wiring|inside|cables|labels [--format json|csv] [--output FILE]'],
+  forms: ['INPUT… [--use-spares] [--rails [--anew]] --output FILE', 'INPUT… --list wiring|inside|cables|labels [--format json|csv] [--output FILE]'],
   words: {
     INPUT,
     '--use-spares': 'new cables take spare terminals of their strip first; without it they come at its end',
+    '--rails': 'puts the parts of each enclosure whole on its mounting rails too, and says what an enclosure needs',
+    '--anew': 'with --rails: parts that have a rail may get another one; without it they stay there',
     '--list NAME': 'wiring: each terminal with both of its conductors, strip by strip. inside: conductors from part to part and from '
       + 'part to terminal. cables: each cable with its cores, ends, length and current. labels: texts for a printer, with '
       + 'how many of each',
@@ -22,12 +27,14 @@ const HELP: Help = {
   about: [
     'Terminals that stand keep their numbers. New cables come at the end of their strip, what is asked for no more becomes '
       + 'spare. Prints JSON: came, changed, gone, reused (designations), kept (how many), leftOut (rows without a tag, with one '
-      + 'that stands twice, or without a rail).',
+      + 'that stands twice, or without a rail); with --rails also rails: for each enclosure the parts of each rail and its '
+      + 'width used [mm], those without a rail, and whether that is decided (fits, none, unknown).',
   ],
 };
 
 const OPTIONS = {
-  'use-spares': { type: 'boolean', default: false }, list: { type: 'string' }, format: { type: 'string', default: 'json' },
+  'use-spares': { type: 'boolean', default: false }, rails: { type: 'boolean', default: false },
+  anew: { type: 'boolean', default: false }, list: { type: 'string' }, format: { type: 'string', default: 'json' },
 } as const;
 
 /** The command `terminals`: lays terminals out, and writes the lists that follow from them. */
@@ -54,9 +61,21 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
   };
   for (const each of layout.leftOut) warn(leftOutSentence(schedule, each));
   schedule.act('Terminals', layoutChanges(schedule.document, layout));
+  if (values.rails) {
+    schedule.act('Rails', placingChanges(schedule.document, placeParts(schedule.document, schedule.figures, { anew: values.anew })));
+    for (const { id } of schedule.rows('enclosures')) proposalSentences(schedule, id).forEach(warn);
+  }
   if (values.output !== undefined) {
     await writeText(writeSchedule(schedule.content(), { pretty: true }), values.output, out);
   }
-  out(`${JSON.stringify(told, null, 2)}\n`);
+  out(`${JSON.stringify(values.rails ? { ...told, rails: railsOf(schedule) } : told, null, 2)}\n`);
   return 0;
 });
+
+/** What stands on the mounting rails of each enclosure of which number and length are known. */
+function railsOf(schedule: LoadSchedule) {
+  return panelRails(schedule.document, schedule.figures).map(({ enclosure, length, outcome, rails, unplaced }) => ({
+    enclosure, length, outcome, rails: rails.map(({ parts, used }) => ({ used, parts: parts.map((part) => partName(schedule, part)) })),
+    without: unplaced.map((part) => partName(schedule, part)),
+  }));
+}

@@ -16,6 +16,7 @@ export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
 export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
 export { panelView } from './panel-view.ts';
 export { PAPERS, type Paper } from './paper.ts';
+export { partName, proposalSentences } from './rails/index.ts';
 export { loadTableXlsx } from './xlsx/index.ts';
 export {
   leftOutSentence, WIRING_LISTS, wiringCsv, wiringList, type WiringList, type WiringListName,

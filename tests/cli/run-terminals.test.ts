@@ -40,3 +40,27 @@ it.each<[string, string[], RegExp]>([
   const { code, warnings } = await run(...words);
   expect([code, warnings.join(' ')]).toEqual([2, expect.stringMatching(said)]);
 });
+
+it('puts parts on mounting rails with --rails, keeps what stands unless anew, and says what an enclosure needs', async () => {
+  const [input, output] = [join(folder, 'c.schedule.json'), join(folder, 'd.schedule.json')];
+  await writeFile(input, JSON.stringify({
+    format: 'elv-load-schedule', version: 2, details: {}, sheets: {
+      enclosures: [{ enclosure: 'E1', rails: 3, railLength: 400 }],
+      modules: [250, 250, 250, 210].map((width, at) => ({ module: `K${at + 1}`, enclosure: 'E1', width, ...at === 0 ? { mountedOn: 3 } : {} })),
+    },
+  }));
+  const first = await run(input, '--rails', '--output', output);
+  expect((JSON.parse(first.out) as { rails: unknown }).rails).toEqual([{
+    enclosure: 'E1', length: 400, outcome: 'none', without: ['K4'],
+    rails: [{ used: 250, parts: ['K2'] }, { used: 250, parts: ['K3'] }, { used: 250, parts: ['K1'] }],
+  }]);
+  expect(first.warnings.map((line) => line.replace(/\s/gu, ' '))).toEqual([
+    'E1: with its reserve of 20 %, everything is put whole on 4 rails of 400 mm, 4 rails of 324 mm (18 modules), 4 rails of 432 mm (24 modules), 2 rails of 648 mm (36 modules).',
+    'E1: its widest part does not fit on a rail of 216 mm.',
+    'E1: which cooling surface its heat of 20.0 W needs is known once its highest inside temperature is entered.',
+  ]);
+  const modules = async () => (JSON.parse(await readFile(output, 'utf8')) as { sheets: { modules: { mountedOn?: number }[] } }).sheets.modules.map(({ mountedOn }) => mountedOn);
+  expect(await modules()).toEqual([3, 1, 2, undefined]);
+  await run(input, '--rails', '--anew', '--output', output);
+  expect(await modules()).toEqual([1, 2, 3, undefined]);
+});

@@ -12,11 +12,13 @@ const LEFT = 16;
 const ROOM = WIDTH - 2 * LEFT;
 const FIRST = 58;
 /** From one rail to the next, height of a part, and of the mounting rail behind it. */
-const ROW = 116;
+const ROW = 126;
 const HEIGHT = 64;
 const RAIL = 14;
 /** Room that a sign takes, along and across a line. */
 const SIGN = 7;
+/** Least width that an upright name has room in. */
+const UPRIGHT = 9;
 const LINE = 15;
 const MOST_SIGNS = 108;
 
@@ -130,9 +132,9 @@ function labelled(schedule: LoadSchedule, part: MountedPart, name: string, x: nu
       ...size.length * SIGN + 6 > width ? [] : [label('quiet haloed', middle, centre + 17, size, 'middle')],
     ];
   }
-  if (width < 2 * SIGN) return [];
+  if (width < UPRIGHT) return [];
   return [shape('text', {
-    class: 'strong haloed', x: middle, y: centre, 'text-anchor': 'middle', dy: 4, transform: `rotate(-90 ${middle.toFixed(1)} ${centre})`,
+    class: 'strong', x: middle, y: centre, 'text-anchor': 'middle', dy: 4, transform: `rotate(-90 ${middle.toFixed(1)} ${centre})`,
   }, shortened(name, Math.floor((HEIGHT - 10) / SIGN)))];
 }
 

@@ -1,0 +1,2 @@
+export { proposalSentences } from './proposal-sentences.ts';
+export { heatText, partName, railHeat, standingOfRail, widthText, type RailHeat } from './rail-figures.ts';
