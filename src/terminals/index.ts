@@ -13,3 +13,4 @@ export {
   holdsNothing, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, type Progress, type TickName,
   type TickState,
 } from './progress.ts';
+export { busEnds, type BusEnds } from './bus-ends.ts';

@@ -167,6 +167,16 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     silent: [IN_MODULE({ common: 24 }, 8), IN_MODULE({}, 8)],
   },
   {
+    rule: 'module-common-shared', sheet: 'modules', severity: 'over', key: 'common', value: 16, inStatus: true,
+    sheets: { ...IN_MODULE({ common: 16 }, 1), outputs: ['F1', 'F2', 'F1'].map((feed) => ({ module: 'M', feed, kind: 'resistive', power: 230 })) },
+    message: 'Module M has one common side, and its outputs are fed from F1, F2: these come together there, live at once and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.',
+    silent: [
+      IN_MODULE({ common: 16 }, 2),
+      { ...IN_MODULE({}, 1), outputs: ['F1', 'F2'].map((feed) => ({ module: 'M', feed, kind: 'resistive', power: 230 })) },
+      { ...IN_MODULE({ common: 16 }, 1), outputs: ['F1', null].map((feed) => ({ module: 'M', feed, kind: 'resistive', power: 230 })) },
+    ],
+  },
+  {
     rule: 'module-over-outputs', sheet: 'modules', sheets: IN_MODULE({ outputs: 4 }, 5), severity: 'over',
     key: 'used', value: 5, limit: 4, inStatus: true,
     message: 'Module M has 4 outputs and 5 rows name it: 1 too many. Move them to another module, or correct their module.',

@@ -33,6 +33,13 @@ const BRANCH = (branch: Cells, ...lengths: number[]) => ({
   branches: [{ branch: 'B1', limit: 32, terminated: true, ...branch }],
   runs: lengths.map((length, at) => ({ run: `W${at}`, branch: 'B1', length })),
 });
+/** Terminals of a terminating resistor in an enclosure, and of the bus in a cable. */
+const RESISTOR = (enclosure: string): Cells[] => ['+', '-'].map((mark, at) => ({
+  terminal: `${enclosure}:R${at + 1}`, strip: enclosure, enclosure, potential: `B1 ${mark}`, inside: `B1:R${at + 1}`,
+}));
+const GOES_ON = (enclosure: string, outside: string): Cells[] => ['+', '-'].map((mark, at) => ({
+  terminal: `${enclosure}:${outside}${mark}`, strip: enclosure, enclosure, potential: `B1 ${mark}`, outside, core: `${at + 1}`,
+}));
 /** The same with two nodes on it. */
 const ON_BRANCH = (branch: Cells, ...lengths: number[]) => ({
   ...BRANCH(branch, ...lengths), types: [{ type: 'T', nodes: 1 }],
@@ -165,6 +172,33 @@ export const PANEL_CASES: readonly FindingCase[] = [
     key: 'terminators', value: 1, limit: 2, inStatus: true,
     message: 'Branch B1 has 1 terminating resistor of the 2 at its ends: what is sent is reflected there. Fit one at each end of the line.',
     silent: [BRANCH({ terminators: 2 }), BRANCH({})],
+  },
+  {
+    rule: 'branch-over-terminators-on-terminals', sheet: 'branches', severity: 'over', key: 'terminators', value: null, inStatus: true,
+    sheets: { ...BRANCH({}), terminals: ['A', 'B', 'C'].flatMap((enclosure) => RESISTOR(enclosure)) },
+    message: 'Branch B1 has 3 terminating resistors on terminals, and a line has 2, at its ends: they load its drivers. Take out those that are not at an end of the line.',
+    silent: [{ ...BRANCH({}), terminals: ['A', 'B'].flatMap((enclosure) => RESISTOR(enclosure)) }],
+  },
+  {
+    rule: 'branch-terminator-midway', sheet: 'branches', severity: 'near', key: 'terminators', value: null, inStatus: true,
+    sheets: { ...BRANCH({}, 10, 10), terminals: [...RESISTOR('A'), ...GOES_ON('A', 'W0'), ...GOES_ON('A', 'W1')] },
+    message: 'Branch B1 goes on from the terminals A:R1, A:R2 by W0, W1, so their terminating resistor is not at an end of the line. Take it out, and fit one at each end.',
+    silent: [
+      { ...BRANCH({}, 10, 10), terminals: [...RESISTOR('A'), ...GOES_ON('A', 'W0'), ...GOES_ON('B', 'W1')] },
+      { ...BRANCH({}, 10, 10), terminals: [...GOES_ON('A', 'W0'), ...GOES_ON('A', 'W1')] },
+    ],
+  },
+  {
+    rule: 'branch-terminator-half', sheet: 'branches', severity: 'near', key: 'terminators', value: null, inStatus: true,
+    sheets: { ...BRANCH({}), terminals: RESISTOR('A').slice(0, 1) },
+    message: 'Branch B1: the terminating resistor on A:R1 has one of its two ends on a terminal, so it does not stand between both conductors. Enter the terminal of its other end, R1 or R2.',
+    silent: [{ ...BRANCH({}), terminals: RESISTOR('A') }, BRANCH({})],
+  },
+  {
+    rule: 'branch-terminators-differ', sheet: 'branches', severity: 'near', key: 'terminators', value: 0, inStatus: true,
+    sheets: { ...BRANCH({ terminators: 0 }), terminals: RESISTOR('A') },
+    message: 'Branch B1 has 1 terminating resistor on terminals, and 0 of the whole line are entered. Correct one of them.',
+    silent: [{ ...BRANCH({ terminators: 2 }), terminals: RESISTOR('A') }, { ...BRANCH({}), terminals: RESISTOR('A') }],
   },
   {
     rule: 'branch-width-missing', sheet: 'branches', severity: 'incomplete', key: 'width', value: null, inStatus: false,

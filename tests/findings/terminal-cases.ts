@@ -102,6 +102,12 @@ export const TERMINAL_CASES: readonly FindingCase[] = [
     silent: [panel([at(1, plus())]), panel([at(1, {})])],
   },
   {
+    rule: 'terminal-strip-missing', sheet: 'terminals', key: 'strip', severity: 'incomplete', value: null, limit: null,
+    inStatus: true, sheets: panel([{ ...at(1, plus()), strip: null }]),
+    message: 'Terminal X1:1 stands on no strip, so what it stands beside and what it may be bridged with is not known. Enter its strip.',
+    silent: [panel([at(1, plus())]), panel([{ terminal: 'X1:1' }])],
+  },
+  {
     rule: 'terminal-core-missing', sheet: 'terminals', key: 'core', severity: 'incomplete', value: null, limit: null,
     inStatus: true, sheets: panel([at(1, plus({ outside: 'R1' }))]),
     message: 'Terminal X1:1: which core of R1 it takes is not entered. Enter its number, colour or mark.',

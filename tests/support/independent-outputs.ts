@@ -147,7 +147,9 @@ export interface ModuleFigures {
 }
 
 /** Figures of a module, and what its limits say. */
-export function moduleOf(row: InputRow, current: Sum, used: number): { figures: ModuleFigures; verdict: Verdict } {
+export function moduleOf(
+  row: InputRow, current: Sum, used: number, isFedTwice: boolean,
+): { figures: ModuleFigures; verdict: Verdict } {
   const [common, outputs] = [number(row, 'common'), number(row, 'outputs')];
   return {
     figures: {
@@ -155,7 +157,8 @@ export function moduleOf(row: InputRow, current: Sum, used: number): { figures: 
       partial: { current: current.partial },
     },
     verdict: [
-      exceeds(current.sum, common) || exceeds(used, outputs), false, isGiven(row.common) && current.partial,
+      exceeds(current.sum, common) || exceeds(used, outputs) || (common !== null && isFedTwice), false,
+      isGiven(row.common) && current.partial,
     ],
   };
 }

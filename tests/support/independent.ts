@@ -214,6 +214,9 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
       || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row) || totals.isUsablePartial
       || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }));
   });
+  /** Feeds and rails behind the outputs of a module. */
+  const sourcesOf = (module: Cell | undefined) => new Set(sheet('outputs').filter((row) => row.module === module)
+    .map((row) => isGiven(row.rail) ? `rail ${String(row.rail)}` : row.feed).filter(isGiven)).size;
   const isFeedRowUnsure = (row: InputRow) => isDoubled('feeds', 'feed')(row) || isPlaceLost(row)
     || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row);
 
@@ -229,7 +232,7 @@ export function recalculate(schedule: InputSchedule, together?: Coincidence): Fi
       incompleteIf(branchFigures(row, nodes(tag), onBus(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
     modules: firstOfTag(sheet('modules'), 'module', (row, tag) =>
-      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row) || isPlaceLost(row)
+      judged(moduleOf(row, onModule(tag), usedOf(tag).sum, sourcesOf(tag) > 1), isDoubled('modules', 'module')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row))),
     outputs: outputs.map((each, index) => {
       const row = sheet('outputs')[index]!;

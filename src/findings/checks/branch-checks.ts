@@ -1,12 +1,48 @@
 import { exceeds } from '../../electrical/index.ts';
-import { message, metres, milliamps, percent, roundedDown, roundedUp } from '../../words/index.ts';
-import type { Check } from '../check.ts';
+import type { SheetName } from '../../schedule/index.ts';
+import { busEnds, type BusEnds } from '../../terminals/index.ts';
+import {
+  message, metres, milliamps, percent, roundedDown, roundedUp, type MessageValues,
+} from '../../words/index.ts';
+import type { Check, Found } from '../check.ts';
+import type { Gathering } from '../facts.ts';
+import type { Severity } from '../finding.ts';
 import { excessIn, missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
 const ENDS = 2;
+
+const ON_TERMINALS: Gathering<BusEnds> = {
+  sheet: 'branches',
+  reads: [['branches', 'branch'], ...['terminal', 'strip', 'enclosure', 'potential', 'inside', 'outside']
+    .map((key): readonly [SheetName, string] => ['terminals', key])],
+  gather: busEnds,
+};
+
+/** What is said of a branch, with its values. */
+interface Said {
+  readonly said: string;
+  readonly values: MessageValues;
+}
+
+/** A check of what terminals show of the terminators of a branch. */
+function onTerminals(
+  rule: string, severity: Severity,
+  find: (ends: BusEnds, counted: number | null) => Said | undefined,
+): Check {
+  return {
+    rule, sheet: 'branches', key: 'terminators', severity, inStatus: true,
+    find: (row): Found | undefined => {
+      const ends = row.fact(ON_TERMINALS);
+      const found = ends === undefined ? undefined : find(ends, row.number('terminators'));
+      if (found === undefined) return undefined;
+      const sentence = row.sentence(() => row.say<string>(found.said, found.values));
+      return { value: row.number('terminators'), limit: null, message: sentence };
+    },
+  };
+}
 
 /** What bus branches are held against. */
 export const branchChecks: readonly Check[] = [
@@ -114,6 +150,22 @@ export const branchChecks: readonly Check[] = [
     },
   },
   railAbsent('branch-rail-absent', 'branches'),
+  onTerminals('branch-over-terminators-on-terminals', 'over', ({ terminators }) => terminators <= ENDS ? undefined : {
+    said: message('{name} has {terminators} terminating resistors on terminals, and a line has {ends}, at its ends: they load its drivers. Take out those that are not at an end of the line.'),
+    values: { terminators, ends: ENDS },
+  }),
+  onTerminals('branch-terminator-midway', 'near', ({ midway }) => midway && {
+    said: message('{name} goes on from the terminals {terminals} by {cables}, so their terminating resistor is not at an end of the line. Take it out, and fit one at each end.'),
+    values: { terminals: midway.terminals.join(', '), cables: midway.cables.join(', ') },
+  }),
+  onTerminals('branch-terminator-half', 'near', ({ half }) => half.length === 0 ? undefined : {
+    said: message('{name}: the terminating resistor on {terminals} has one of its two ends on a terminal, so it does not stand between both conductors. Enter the terminal of its other end, R1 or R2.'),
+    values: { terminals: half.join(', ') },
+  }),
+  onTerminals('branch-terminators-differ', 'near', ({ terminators }, counted) => counted === null || counted >= terminators ? undefined : {
+    said: message('{name} has {terminators, plural, one {# terminating resistor} other {# terminating resistors}} on terminals, and {counted} of the whole line {counted, plural, one {is} other {are}} entered. Correct one of them.'),
+    values: { terminators, counted },
+  }),
   widthMissing('branch-width-missing', 'branches', message(
     '{name}: the width of its coupler is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
   )),

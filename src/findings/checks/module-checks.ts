@@ -1,5 +1,6 @@
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { SHARED_COMMON } from '../common-sides.ts';
 import { overLimit, unknown } from './limit-checks.ts';
 import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
@@ -19,6 +20,16 @@ export const moduleChecks: readonly Check[] = [
     ),
     write: (value, limit) => ({ value, limit, excess: value - limit }),
   }),
+  {
+    rule: 'module-common-shared', sheet: 'modules', key: 'common', severity: 'over', inStatus: true, needs: 'common',
+    find: (row) => {
+      const sources = row.fact(SHARED_COMMON);
+      return sources === undefined || row.number('common') === null ? undefined : {
+        value: row.number('common'), limit: null,
+        message: row.sentence(() => row.say('{name} has one common side, and its outputs are fed from {sources}: these come together there, live at once and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.', { sources: sources.join(', ') })),
+      };
+    },
+  },
   {
     rule: 'module-current-partial', sheet: 'modules', key: 'current', severity: 'incomplete', inStatus: true,
     elsewhere: true, needs: 'common',

@@ -165,6 +165,11 @@ export const terminalChecks: readonly Check[] = [
       : unknown(row, message('{name} is wired and its potential is not entered, so what it may be bridged with is not known. Enter it, such as L1 L-.')),
   },
   {
+    rule: 'terminal-strip-missing', sheet: 'terminals', key: 'strip', severity: 'incomplete', inStatus: true,
+    find: (row) => row.own('strip') !== null || (row.own('inside') === null && row.own('outside') === null) ? undefined
+      : unknown(row, message('{name} stands on no strip, so what it stands beside and what it may be bridged with is not known. Enter its strip.')),
+  },
+  {
     rule: 'terminal-core-missing', sheet: 'terminals', key: 'core', severity: 'incomplete', inStatus: true, needs: 'outside',
     find: (row) => row.own('outside') === null || row.own('core') !== null ? undefined
       : unknown(row, message('{name}: which core of {cable} it takes is not entered. Enter its number, colour or mark.'), { cable: String(row.own('outside')) }),

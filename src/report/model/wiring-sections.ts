@@ -1,9 +1,11 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, grouped, SCHEMA, titleWithUnit } from '../../schedule/index.ts';
 import {
-  cableSchedule, insideWires, stripLines, wiredTerminals, type CableLine, type WiredTerminal,
+  cableSchedule, holdsNothing, insideWires, progressOf, stripLines, tickState, wiredTerminals, type CableLine,
+  type TickName, type WiredTerminal,
 } from '../../terminals/index.ts';
-import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
+import { numberCell, stateCell, TO_FILL, textCell, textColumns } from './cells.ts';
+import { progressSentence } from './progress-sentence.ts';
 import type { ReportCell, ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 
@@ -19,19 +21,31 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
       textCell(lastPart(each.terminal, each.strip)), textCell(each.inside), textCell(each.potential),
       textCell(inRanges(each.bridgedWith.map((other) => lastPart(other, each.strip)))), textCell(each.outside),
       textCell(each.core), numberCell(figure(schedule, each, 'size')), textCell(each.to),
-      standing === null ? textCell('') : stateCell(standing, words),
+      standing === null ? textCell('') : stateCell(standing, words), tickCell(each, 'wired'), tickCell(each, 'checked'),
     ];
   };
+  const tickCell = ({ row: { cells } }: WiredTerminal, name: TickName): ReportCell => {
+    switch (tickState(cells, name)) {
+      case 'done': return textCell('☑');
+      case 'otherwise': return textCell(words.say('changed'));
+      // On paper it is ticked by hand; a spare terminal has nothing to tick.
+      case 'open': return holdsNothing(cells) ? textCell('') : { ...TO_FILL, text: '☐' };
+    }
+  };
+  const progress = (those: readonly WiredTerminal[]) =>
+    progressSentence(progressOf(those.map(({ row }) => row.cells)), words);
+  const panels = [...grouped(terminals, ({ enclosure }) => enclosure)];
   return {
     name: 'wiring', title: words.say('Wiring list'),
     sentences: [words.say(
       'Each line is a terminal: on its left the conductor inside the panel, on its right the core of the cable. Terminals of one potential are bridged with those named; a part is named with its connection behind a colon.'
-    )],
+    ), ...panels.map(([enclosure, those]) =>
+      words.say('{panel}: {progress}.', { panel: enclosure === '' ? words.say('In no panel') : enclosure, progress: progress(those) }))],
     tables: [...grouped(terminals, ({ strip }) => strip)].map(([strip, those]) => ({
-      title: words.say('Strip {strip}', { strip: strip === '' ? '–' : strip }), heads: 1,
+      title: words.say('Strip {strip}', { strip: strip === '' ? '–' : strip }), sentence: progress(those), heads: 1,
       columns: [
         ...textColumns(title('terminal'), title('inside'), title('potential'), words.say('Bridged with'), title('outside'), title('core')),
-        { title: title('size'), kind: 'number' as const }, ...textColumns(words.say('Goes to'), title('status')),
+        { title: title('size'), kind: 'number' as const }, ...textColumns(words.say('Goes to'), title('status'), title('wired'), title('checked')),
       ],
       rows: those.map((each) => ({ cells: rowOf(each) })),
     })),
@@ -148,7 +162,7 @@ function shownStrips(schedule: LoadSchedule) {
 }
 
 /** Numbers in a list, three and more that follow each other as one range: `3–7, 12`. */
-function inRanges(numbers: readonly string[]): string {
+export function inRanges(numbers: readonly string[]): string {
   const ranges: string[][] = [];
   for (const number of numbers) {
     const last = ranges.at(-1);

@@ -22,8 +22,9 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
 export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
   'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage', 'supply-devices-voltage-unknown',
-  'way-fuse-unknown', 'way-start-unknown', 'way-trip-below-kind',
+  'way-fuse-unknown', 'way-start-unknown', 'way-trip-below-kind', 'module-common-shared',
   'enclosure-rail-over', 'enclosure-rails-over', 'enclosure-rails-near', 'enclosure-rails-unknown', 'enclosure-rail-absent',
+  'branch-over-terminators-on-terminals', 'branch-terminator-midway', 'branch-terminator-half', 'branch-terminators-differ',
   'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice', 'number-out-of-range',
 ]);
 
