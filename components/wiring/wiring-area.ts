@@ -4,7 +4,7 @@ import { cablesSection, insideSection, spareSection, wiringSection } from '../..
 import type { ReportSection } from '../../src/report/model/report.ts';
 import { leftOutSentence, wiringCsv, wiringList, type WiringListName } from '../../src/report/wiring/index.ts';
 import {
-  LAYOUT_PARTS, layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit,
+  isDisturbed, LAYOUT_PARTS, layOutTerminals, layoutChanges, type Layout, type LayoutPart, type TerminalEdit,
 } from '../../src/terminals/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
@@ -135,6 +135,8 @@ export class WiringArea extends WorkArea {
     const { words } = this;
     const { came, changed, gone, reused, kept, leftOut } = this.#layout!;
     const spares = this.schedule.rows('terminals').length > 0;
+    const ticked = [...changed, ...gone, ...reused].filter((edit) =>
+      isDisturbed(this.#cells(edit.id), this.#after(edit))).length;
     const isWhole = came.length + changed.length + gone.length + reused.length === 0;
     return html`
       ${spares ? html`<div class="options"><label><input type="checkbox" name="spares" .checked=${this.useSpares} @change=${this.#onSpares}> ${words.say('Use spare terminals first')}</label></div>` : nothing}
@@ -142,6 +144,7 @@ export class WiringArea extends WorkArea {
       ${kept + came.length === 0 && isWhole ? html`<p class="spoken">${words.say('There is nothing to wire yet: no feed, output, run or branch.')}</p>`
         : html`<p class="sum spoken">${isWhole ? words.say('{kept, plural, one {# terminal stands} other {# terminals stand}} as asked for; nothing is to be laid out.', { kept })
           : kept === 0 ? nothing : words.say('{kept, plural, one {# terminal stands} other {# terminals stand}} as asked for.', { kept })}</p>`}
+      ${ticked === 0 ? nothing : html`<p class="spoken" data-ticked>${words.say('{n, plural, one {# terminal that is ticked} other {# terminals that are ticked}} would join something else or nothing: the ticks stay, and are found as made for another connection.', { n: ticked })}</p>`}
       ${this.#part('came', [...came, ...reused.map((edit) => this.#after(edit))].map((cells) => TOLD.map((key) => this.#text(key, cells[key]))))}
       ${this.#part('changed', changed.map((edit) => this.#changes(edit)))}
       ${this.#part('gone', gone.map(({ id }) => TOLD.map((key) => this.#text(key, this.#cells(id)[key]))))}`;

@@ -25,6 +25,10 @@ export function tickState(cells: Cells, name: TickName): TickState {
   return cells[name] !== true ? 'open' : isTickedOtherwise(TICKS[name], cells) ? 'otherwise' : 'done';
 }
 
+/** Whether a tick that counts before counts no longer behind a change. */
+export const isDisturbed = (before: Cells, after: Cells): boolean => (['wired', 'checked'] as const)
+  .some((name) => tickState(before, name) === 'done' && tickState(after, name) === 'otherwise');
+
 /** What a tick was made for; empty where that was not kept, as of one that a list brought. */
 export const tickedFor = (cells: Cells, name: TickName): string => String(cells[TICKS[name].as] ?? '');
 

@@ -95,6 +95,15 @@ describe('ticks of terminals', () => {
     await expect.poll(() => sum(element)).toBe(`0 of ${count(element)} wired, 0 checked; 1 changed since it was ticked`);
     expect(boxes(element, 'wired')[0]!.indeterminate).toBe(true);
     expect(textOf(element, 'elv-wiring-progress .changed')).toContain('Changed since: ticked as wired for');
+    // Laying out says beforehand which ticks it disturbs.
+    schedule.undo();
+    schedule.act('Delete', [{ op: 'remove', sheet: 'feeds', at: 0, count: 1 }]);
+    await press(element, '[data-view=layOut]');
+    await expect.poll(() => textOf(element, 'elv-wiring [data-ticked]')).toContain('1 terminal that is ticked');
+    schedule.undo();
+    schedule.act('Edit', setCells(schedule.document, [{ sheet: 'terminals', id, key: 'core', value: '7' }]));
+    await press(element, '[data-view=progress]');
+    await expect.poll(() => sum(element)).toContain('1 changed');
     // It is ticked anew for what it joins now.
     await userEvent.click(boxes(element, 'wired')[0]!);
     expect(sum(element)).toBe(`1 of ${count(element)} wired, 0 checked`);
