@@ -52,7 +52,7 @@ describe('the load table of the demo', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways',
       'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
-      'enclosures', 'cases', 'spare', 'devices-per-rail',
+      'enclosures', 'rails', 'cases', 'spare', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
       'commissioning',
