@@ -75,7 +75,8 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
 /** What stands on the mounting rails of each enclosure of which number and length are known. */
 function railsOf(schedule: LoadSchedule) {
   return panelRails(schedule.document, schedule.figures).map(({ enclosure, length, outcome, rails, unplaced }) => ({
-    enclosure, length, outcome, rails: rails.map(({ parts, used }) => ({ used, parts: parts.map((part) => partName(schedule, part)) })),
+    enclosure, length, outcome,
+    rails: rails.map(({ parts, used }) => ({ used, parts: parts.map((part) => partName(schedule, part)) })),
     without: unplaced.map((part) => partName(schedule, part)),
   }));
 }

@@ -62,7 +62,8 @@ class Rails {
   }
 
   get free(): number {
-    return this.widths.reduce((sum, width, rail) => sum + Math.max(0, this.length - width - partitionOf(this.masks[rail]!)), 0);
+    return this.widths.reduce((sum, width, rail) =>
+      sum + Math.max(0, this.length - width - partitionOf(this.masks[rail]!)), 0);
   }
 }
 
@@ -118,8 +119,8 @@ function firstFit(items: readonly Item[], free: readonly number[], rails: Rails,
 }
 
 /**
- * Searches all ways to put items on rails, the widest item first. Of rails that are as full with the same only the first
- * is tried, and items alike stand in the order of rails: another arrangement is the same with names changed.
+ * Searches all ways to put items on rails, the widest item first. Of rails that are as full with the same only the
+ * first is tried, and items alike stand in the order of rails: another arrangement is the same with names changed.
  * @returns the rail of each; `none` where it is proven that there is none
  */
 function search(items: readonly Item[], free: readonly number[], rails: Rails, mixes: boolean): number[] | 'none' | 'unknown' {

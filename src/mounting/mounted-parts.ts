@@ -17,7 +17,7 @@ export type Band = 'mains' | 'elv';
  */
 export const END_BRACKET = 10;
 
-/** Width of a partition plate [mm] between terminals, or between mains and extra-low voltage. Common practice, no source. */
+/** Width of a partition plate [mm], between terminals or mains and extra-low voltage. Common practice, no source. */
 export const PARTITION = 3;
 
 /** One thing that stands on a mounting rail as a whole. */
@@ -113,7 +113,7 @@ export class MountedParts {
       // A terminal that says nothing stands with the one before it.
       const isWithLast = last !== undefined && (rail === undefined || last.rail === undefined || rail === last.rail);
       const fits = last !== undefined
-        && (last.rail ?? rail) === undefined ? last!.width + width + plates + 2 * END_BRACKET <= length : true;
+        && (last.rail ?? rail) === undefined ? last.width + width + plates + 2 * END_BRACKET <= length : true;
       if (isWithLast && fits) {
         last.width += width + plates;
         last.plates += plates;

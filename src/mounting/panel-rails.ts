@@ -31,7 +31,7 @@ export interface PanelRails {
   readonly outcome: Outcome;
   /** The same if nothing stood by hand; absent where nothing does. */
   readonly anew?: Outcome;
-  /** Width of all parts with end brackets [mm]; partitions between mains and extra-low voltage hang on the arrangement. */
+  /** Width of all parts with end brackets [mm]; how many partitions there are hangs on the arrangement. */
   readonly used: number;
   /** Rows whose width is not known, so that they stand nowhere here. */
   readonly lacking: number;

@@ -61,7 +61,8 @@ export function placingChanges(document: ScheduleDocument, placement: Placement)
 
 /** Cells that say something else by now. */
 function edits(
-  document: ScheduleDocument, { part: { sheet, ids }, rail }: { readonly part: MountedPart; readonly rail: number | null },
+  document: ScheduleDocument,
+  { part: { sheet, ids }, rail }: { readonly part: MountedPart; readonly rail: number | null },
 ): CellEdit[] {
   return ids.filter((id) => (document.row(sheet, id)!.cells.mountedOn ?? null) !== rail)
     .map((id) => ({ sheet, id, key: 'mountedOn', value: rail }));

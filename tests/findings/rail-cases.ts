@@ -15,7 +15,8 @@ const STRIP = (count: number, enclosure: Cells) => ({
   terminals: Array.from({ length: count }, (_terminal, at): Cells => ({ terminal: `X1:${at + 1}`, strip: 'X1', enclosure: 'E1', width: 5 })),
 });
 /** 31 parts of 25.1 mm and a bit more each: three to a rail of 100 mm, which no search of moderate length proves. */
-const MANY = (rails: number) => MODULES(Array.from({ length: 31 }, (_part, at) => 25.1 + at / 64), { rails, railLength: 100, reserve: 0 });
+const MANY = (rails: number) =>
+  MODULES(Array.from({ length: 31 }, (_part, at) => 25.1 + at / 64), { rails, railLength: 100, reserve: 0 });
 
 export const RAIL_CASES: readonly FindingCase[] = [
   {
@@ -24,7 +25,8 @@ export const RAIL_CASES: readonly FindingCase[] = [
     value: 960, limit: 1200, inStatus: true,
     message: 'Enclosure E1: 1 part finds no mounting rail: 960 mm of parts with end brackets are to stand on 1200 mm of rails, and no arrangement puts each part whole on one. Use longer rails or one more, or move parts out of it.',
     silent: [
-      MODULES([250, 250, 250, 150]), MODULES([250, 250, 250, 210], { rails: 4 }), MODULES([250, 250, 250, 210], { railLength: 460 }),
+      MODULES([250, 250, 250, 150]), MODULES([250, 250, 250, 210], { rails: 4 }),
+      MODULES([250, 250, 250, 210], { railLength: 460 }),
       MODULES([500, 500, 500]), MODULES([250, 250, 250, 210], { rails: null }),
     ],
   },

@@ -4,7 +4,8 @@ import { neededArea, temperatureRise, topTemperature } from '../../src/electrica
 
 it('is the surface with which the top gets just as warm as it may', () => {
   const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-  fc.assert(fc.property(some(1, 900), some(1, 9), some(1, 3), some(-20, 50), some(1, 60), (loss, transfer, factor, ambient, kelvins) => {
+  const given = [some(1, 900), some(1, 9), some(1, 3), some(-20, 50), some(1, 60)] as const;
+  fc.assert(fc.property(...given, (loss, transfer, factor, ambient, kelvins) => {
     const area = neededArea(loss, transfer, factor, ambient, ambient + kelvins)!;
     expect(topTemperature(ambient, temperatureRise(loss, transfer, area)!, factor)).toBeCloseTo(ambient + kelvins, 6);
   }));

@@ -19,10 +19,12 @@ function scheduleOf(sheets: Content['sheets']): LoadSchedule {
 afterEach(() => { for (const schedule of open.splice(0)) schedule.dispose(); });
 
 const railsIn = (schedule: LoadSchedule, options = {}) => panelRails(schedule.document, schedule.figures, options);
-const tagsOn = (schedule: LoadSchedule) => railsIn(schedule).map(({ rails }) => rails.map(({ parts }) => parts.map(({ tag }) => tag)));
+const tagsOn = (schedule: LoadSchedule) =>
+  railsIn(schedule).map(({ rails }) => rails.map(({ parts }) => parts.map(({ tag }) => tag)));
 const E1: Cells = { enclosure: 'E1', rails: 3, railLength: 200 };
-const terminals = (strip: string, count: number, cells: Cells = {}): Cells[] => Array.from({ length: count }, (_terminal, at) =>
-  ({ terminal: `${strip}:${at + 1}`, strip, enclosure: 'E1', width: 5, ...cells }));
+const terminals = (strip: string, count: number, cells: Cells = {}): Cells[] =>
+  Array.from({ length: count }, (_terminal, at) =>
+    ({ terminal: `${strip}:${at + 1}`, strip, enclosure: 'E1', width: 5, ...cells }));
 
 describe('the mounting rails of an enclosure', () => {
   it('hold its parts in order of their purpose, mains and extra-low voltage apart; a channel without width stands nowhere', () => {
@@ -35,9 +37,10 @@ describe('the mounting rails of an enclosure', () => {
       outputs: [{ output: 'Q1', module: 'K1' }, { output: 'Q2', module: 'K2', kind: 'dc', rail: 'L1' }],
       terminals: [...terminals('X1', 3, { potential: 'F1 N', outside: 'F1' }), ...terminals('X2', 3, { potential: 'L1 L+', inside: 'L1:+' })],
     });
-    // F1 18, L1 2 × 60, X1 35 are 173 mm; W1 12, B1 36, K2 36, X2 35 are 119 mm; K1 has mains, and 72 mm more than 27 left.
+    // F1 18, L1 2 × 60, X1 35 are 173 mm; W1 12, B1 36, K2 36, X2 35 are 119 mm; K1 has mains, and its 72 mm no room.
     expect(tagsOn(schedule)).toEqual([[['F1', 'X1', 'L1', 'L1'], ['W1', 'B1', 'K2', 'X2'], ['K1']]]);
-    expect(railsIn(schedule)[0]!.rails.map(({ used, isMixed }) => [used, isMixed])).toEqual([[173, false], [119, false], [72, false]]);
+    expect(railsIn(schedule)[0]!.rails.map(({ used, isMixed }) => [used, isMixed]))
+      .toEqual([[173, false], [119, false], [72, false]]);
     expect(railsIn(schedule)[0]).toMatchObject({ outcome: 'fits', used: 364, lacking: 0, unplaced: [] });
   });
 
@@ -49,15 +52,17 @@ describe('the mounting rails of an enclosure', () => {
   it('divide a strip that is longer than a rail between terminals, each piece with its own brackets', () => {
     const [panel] = railsIn(scheduleOf({ enclosures: [E1], terminals: terminals('X1', 50) }));
     // 200 mm less two brackets hold 36 terminals of 5 mm.
-    expect(panel!.rails.flatMap(({ parts }) => parts).map(({ ids, width, piece }) => [ids.length, width, piece])).toEqual([
+    const pieces = panel!.rails.flatMap(({ parts }) => parts);
+    expect(pieces.map(({ ids, width, piece }) => [ids.length, width, piece])).toEqual([
       [36, 200, { number: 1, of: 2 }], [14, 90, { number: 2, of: 2 }],
     ]);
   });
 
   it('keep a strip together with terminals that say no rail, and part it where a person gave two', () => {
     const by = (...rails: (number | null)[]) => terminals('X1', rails.length).map((cells, at): Cells => ({ ...cells, mountedOn: rails[at]! }));
-    const pieces = (...rails: (number | null)[]) => railsIn(scheduleOf({ enclosures: [E1], terminals: by(...rails) }))[0]!
-      .rails.map(({ parts }) => parts.map(({ ids }) => ids.length));
+    const pieces = (...rails: (number | null)[]) =>
+      railsIn(scheduleOf({ enclosures: [E1], terminals: by(...rails) }))[0]!
+        .rails.map(({ parts }) => parts.map(({ ids }) => ids.length));
     expect(pieces(null, 2, null)).toEqual([[], [3], []]);
     expect(pieces(2, 2, 3)).toEqual([[], [2], [1]]);
   });
@@ -121,8 +126,8 @@ describe('placing parts by command', () => {
     expect(placed.length).toBeGreaterThan(40);
     expect(left).toEqual([]);
     expect(placeParts(schedule.document, schedule.figures).placed).toEqual([]);
-    expect(schedule.findings.filter(({ rule }) => /rail/.test(rule))).toEqual([]);
-    for (const { rails, length } of railsIn(schedule)) for (const { used } of rails) expect(used).toBeLessThanOrEqual(length);
+    expect(schedule.findings.filter(({ rule }) => rule.includes('rail'))).toEqual([]);
+    for (const { rails } of railsIn(schedule)) expect(rails.filter(({ isOver }) => isOver)).toEqual([]);
   });
 });
 
@@ -153,9 +158,13 @@ const hand = fc.constantFrom(null, null, null, null, 1, 2, 4);
 const place = fc.constantFrom('E1', 'E1', 'E2', null);
 const somePanel = fc.record({
   rails: fc.constantFrom(1, 2, 3), railLength: fc.constantFrom(90, 120, 200),
-  supplies: fc.array(fc.record({ enclosure: place, width: someWidth, units: fc.constantFrom(null, 1, 2), mountedOn: hand }), { maxLength: 2 }),
+  supplies: fc.array(
+    fc.record({ enclosure: place, width: someWidth, units: fc.constantFrom(null, 1, 2), mountedOn: hand }),
+    { maxLength: 2 }),
   ways: fc.array(fc.record({ rail: fc.constantFrom('L0', 'L1'), enclosure: place, width: someWidth, mountedOn: hand }), { maxLength: 3 }),
-  feeds: fc.array(fc.record({ enclosure: place, voltage: fc.constantFrom(null, 24, 230), width: someWidth, mountedOn: hand }), { maxLength: 2 }),
+  feeds: fc.array(
+    fc.record({ enclosure: place, voltage: fc.constantFrom(null, 24, 230), width: someWidth, mountedOn: hand }),
+    { maxLength: 2 }),
   modules: fc.array(fc.record({ enclosure: place, width: someWidth, mountedOn: hand }), { maxLength: 2 }),
   outputs: fc.array(fc.record({ module: fc.constantFrom('K0', 'K1'), kind: fc.constantFrom('dc', 'lamp'), rail: fc.constantFrom(null, 'L0') }), { maxLength: 2 }),
   terminals: fc.array(fc.record({
@@ -178,16 +187,19 @@ it('comes to the widths and the decisions of an independent calculation, on rand
   fc.assert(fc.property(somePanel, (sheets) => {
     const schedule = scheduleOf(sheets);
     for (const panel of railsIn(schedule)) {
-      const expected = railsOf((name) => sheets[name as keyof typeof sheets] ?? [], sheets.enclosures!.find(({ enclosure }) => enclosure === panel.enclosure)!)!;
+      const row = sheets.enclosures!.find(({ enclosure }) => enclosure === panel.enclosure)!;
+      const expected = railsOf((name) => sheets[name as keyof typeof sheets] ?? [], row)!;
       expect(panel.used).toBeCloseTo(expected.used, 9);
       expect(panel.outcome).toBe(expected.fits ? 'fits' : 'none');
-      const isOver = panel.rails.some((rail) => rail.isOver) || panel.unplaced.some(({ mountedOn }) => mountedOn !== undefined);
+      const isOver = panel.rails.some((rail) => rail.isOver)
+        || panel.unplaced.some(({ mountedOn }) => mountedOn !== undefined);
       expect(isOver).toBe(expected.isOver);
       seen[panel.outcome === 'fits' ? 'fits' : 'none'] += 1;
       if (isOver) seen.over += 1;
       for (const { parts, used, number } of panel.rails) {
         expect(used).toBeCloseTo(widthOnRail(parts), 9);
-        if (parts.some(({ mountedOn }) => mountedOn === undefined)) expect(used).toBeLessThanOrEqual(panel.length + 1e-6);
+        const isByHand = parts.every(({ mountedOn }) => mountedOn !== undefined);
+        expect(isByHand || used <= panel.length + 1e-6).toBe(true);
         for (const { mountedOn } of parts) expect(mountedOn ?? number).toBe(number);
       }
     }

@@ -52,7 +52,7 @@ describe('the load table of the demo', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'panels', 'findings', 'accepted', 'one-line', 'supplies', 'ways',
       'protections', 'branches', 'branches-as-cabled', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
-      'enclosures', 'cases', 'wiring', 'inside', 'cables', 'spare', 'devices-per-rail',
+      'enclosures', 'rails', 'cases', 'wiring', 'inside', 'cables', 'spare', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
       'commissioning',

@@ -1,8 +1,8 @@
 import { exceeds, isGiven, number, type Cell, type InputRow, type Known } from './known-number.ts';
 
 /**
- * What stands on the mounting rails of an enclosure and whether it can, worked out a second time. Nothing of the product
- * is imported.
+ * What stands on the mounting rails of an enclosure and whether it can, worked out a second time. Nothing of the
+ * product is imported.
  */
 export interface RailFigures {
   /** Width of all parts with two end brackets of 10 mm for each piece of a strip [mm]. */
@@ -12,6 +12,8 @@ export interface RailFigures {
   /** A rail is given more by hand than it is long, or a part a rail that is not there. */
   readonly isOver: boolean;
 }
+
+interface Fill { readonly width: number; readonly band: number }
 
 interface Part { readonly width: number; readonly band: number; readonly rail: Known }
 
@@ -43,15 +45,16 @@ export function railsOf(sheet: Sheet, enclosure: InputRow): RailFigures | undefi
   return {
     used: parts.reduce((sum, { width }) => sum + width, 0),
     fits: fits(parts.filter(({ rail }) => rail === null), rails, length),
-    isOver: parts.some(({ rail }) => rail !== null && rail > count) || rails.some((each) => exceeds(room(each), length)),
+    isOver: parts.some(({ rail }) => rail !== null && rail > count)
+      || rails.some((each) => exceeds(room(each), length)),
   };
 }
 
 /** Tries every rail for every part, and no fill of the rails twice. */
-function fits(parts: readonly Part[], rails: readonly { width: number; band: number }[], length: number): boolean | null {
+function fits(parts: readonly Part[], rails: readonly Fill[], length: number): boolean | null {
   const sorted = [...parts].sort((one, other) => other.width - one.width);
   const failed = new Set<string>();
-  const visit = (at: number, filled: readonly { width: number; band: number }[]): boolean => {
+  const visit = (at: number, filled: readonly Fill[]): boolean => {
     const part = sorted[at];
     if (part === undefined) return true;
     const free = filled.reduce((sum, { width }) => sum + Math.max(0, length - width), 0);
@@ -61,7 +64,8 @@ function fits(parts: readonly Part[], rails: readonly { width: number; band: num
     for (const [place, { width, band }] of filled.entries()) {
       const both = band | part.band;
       if (exceeds(width + part.width + (both === (MAINS | ELV) ? PLATE : 0), length)) continue;
-      if (visit(at + 1, filled.map((each, other) => other === place ? { width: width + part.width, band: both } : each))) return true;
+      const next = { width: width + part.width, band: both };
+      if (visit(at + 1, filled.map((each, other) => other === place ? next : each))) return true;
     }
     failed.add(key);
     return false;
@@ -88,7 +92,8 @@ function bandOfRow(sheet: Sheet, name: string, row: InputRow): number {
   return isMeant && outputs.length > 0 && outputs.every((output) => bandOfOutput(sheet, output) === ELV) ? ELV : MAINS;
 }
 
-const bandOf = (volts: Known, isDirect: boolean): number => volts === null ? 0 : volts <= (isDirect ? 120 : 50) ? ELV : MAINS;
+const bandOf = (volts: Known, isDirect: boolean): number =>
+  volts === null ? 0 : volts <= (isDirect ? 120 : 50) ? ELV : MAINS;
 
 function bandOfOutput(sheet: Sheet, row: InputRow): number {
   const [rail, feed] = [first(sheet, 'supplies', row.rail), first(sheet, 'feeds', row.feed)];
@@ -117,7 +122,8 @@ function stripParts(sheet: Sheet, enclosure: Cell, length: number): Part[] {
       const width = own + (row.partition === true ? PLATE : 0);
       const last = pieces.at(-1);
       const isOther = last === undefined || (rail !== null && last.rail !== null && rail !== last.rail);
-      const isLonger = last !== undefined && rail === null && last.rail === null && last.width + width + BRACKETS > length;
+      const isLonger = last !== undefined && rail === null && last.rail === null
+        && last.width + width + BRACKETS > length;
       if (isOther || isLonger) pieces.push({ width, rail });
       else {
         last.width += width;

@@ -318,7 +318,9 @@ function areaOf(row: InputRow): Known {
 /** An enclosure this close to the most that it may get inside is near it [K]. */
 const CLOSE_KELVINS = 5;
 
-function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total, onRails: RailFigures | undefined): EnclosureFigures {
+function enclosureFigures(
+  row: InputRow, supplyLoss: Total, used: Total, onRails: RailFigures | undefined,
+): EnclosureFigures {
   const loss = plus(supplyLoss.sum, number(row, 'otherLoss', 20));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));

@@ -63,7 +63,8 @@ const entered: readonly unknown[] = [details, ...revisions, ...accepted, ...Obje
   .flatMap((part: object): unknown[] => Object.values(part));
 const DATA = [
   ...new Set(entered.filter((value) => typeof value === 'string' && value.length > 1) as string[]), 'on order', 'N. N.',
-  'X-1',
+  // As the picture of mounting rails shortens the tag of a strip.
+  'X-1', '+KP…-X4',
 ]
   .sort((one, other) => other.length - one.length);
 const ANY_DATA = new RegExp(DATA.map((text) => text.replaceAll(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|'), 'gu');

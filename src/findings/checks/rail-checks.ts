@@ -28,7 +28,7 @@ const RAILS: Gathering<RailsFact> = {
       ['enclosure', 'width', 'mountedOn'].map((key) => [sheet, key] as const)),
     ['supplies', 'rail'], ['supplies', 'units'], ['supplies', 'voltage'], ['ways', 'way'], ['ways', 'rail'], ['branches', 'branch'],
     ['modules', 'module'], ['outputs', 'output'], ['outputs', 'module'], ['outputs', 'voltage'], ['outputs', 'kind'], ['feeds', 'feed'],
-    ['feeds', 'voltage'], ['runs', 'run'], ['runs', 'rail'],
+    ['feeds', 'voltage'], ['runs', 'run'], ['runs', 'rail'], ['runs', 'way'],
     ...inputColumns('terminals').map(({ key }) => ['terminals', key] as const),
   ],
   gather: (document, book) => new Map(panelRails(document, book).map(({ id, outcome, anew, used, rails, unplaced }) => {
@@ -57,7 +57,7 @@ function holdsInSum(row: RowReader): { readonly fact: RailsFact; readonly whole:
   return fact === undefined ? undefined : { fact, whole };
 }
 
-/** Whether parts can be put whole on the mounting rails of an enclosure, whose sums are held against each other apart. */
+/** Whether parts can be put whole on the mounting rails of an enclosure; sums are held apart. */
 export const railChecks: readonly Check[] = [
   overLimit({
     rule: 'enclosure-rail-over', sheet: 'enclosures', key: 'railLength',
@@ -101,7 +101,8 @@ export const railChecks: readonly Check[] = [
       return {
         value: used, limit,
         message: row.say('{name} holds {used} of parts with end brackets on {whole} of mounting rails, {into} into its reserve. Use a larger enclosure, or give up part of the reserve.', {
-          used: millimetres(used), whole: roundedDown(millimetres(whole)), into: roundedUp(millimetres(used - limit, 0)),
+          used: millimetres(used), whole: roundedDown(millimetres(whole)),
+          into: roundedUp(millimetres(used - limit, 0)),
         }),
       };
     },

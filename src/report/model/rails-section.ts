@@ -13,7 +13,9 @@ export function railsSection(schedule: LoadSchedule): ReportSection | undefined 
   const { words } = schedule;
   const panels = shownRails(schedule);
   const proposals = proposalsOf(schedule);
-  if (!panels.some(({ rails, unplaced }) => unplaced.length > 0 || rails.some(({ parts }) => parts.length > 0))) return undefined;
+  const isMounted = ({ rails, unplaced }: PanelRails) =>
+    unplaced.length > 0 || rails.some(({ parts }) => parts.length > 0);
+  if (!panels.some(isMounted)) return undefined;
   return {
     name: 'rails', title: words.say('Mounting rails'), sentences: [aboutRails(schedule), ...proposals],
     tables: panels.map((panel) => railsTable(schedule, panel)),
@@ -56,7 +58,8 @@ export function railsTable(schedule: LoadSchedule, panel: PanelRails): ReportTab
         cells: [
           textCell(String(rail.number)), textCell(rail.parts.length === 0 ? '–' : names(rail.parts)),
           numberCell(words.number(Math.round(rail.used * 10) / 10)),
-          numberCell(words.number(Math.floor((panel.length - rail.used) * 10 + 1e-6) / 10)), numberCell(heatText(schedule, rail)),
+          numberCell(words.number(Math.floor((panel.length - rail.used) * 10 + 1e-6) / 10)),
+          numberCell(heatText(schedule, rail)),
           stateCell(standingOfRail(panel, rail), words),
         ],
       })),

@@ -123,7 +123,9 @@ function drawnPart(schedule: LoadSchedule, part: MountedPart, x: number, top: nu
 }
 
 /** Its name along the rail where there is room, else upright; what has room for neither is named in the table. */
-function labelled(schedule: LoadSchedule, part: MountedPart, name: string, x: number, top: number, width: number): Shape[] {
+function labelled(
+  schedule: LoadSchedule, part: MountedPart, name: string, x: number, top: number, width: number,
+): Shape[] {
   const [middle, centre] = [x + width / 2, top + HEIGHT / 2];
   const size = widthText(schedule, part.width);
   if (name.length * SIGN + 8 <= width) {

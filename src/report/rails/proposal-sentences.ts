@@ -23,7 +23,7 @@ function railSentences(schedule: LoadSchedule, id: number): string[] {
     '{enclosure}: {n, plural, one {# part has} other {# parts have}} no width yet and {n, plural, one {is} other {are}} not counted.', { enclosure, n: lacking }
   )];
   if (parts.length === 0) return unknown;
-  const usual = MODULES.map((modules) => ({ length: modules * MODULE, modules: modules as number | undefined }));
+  const usual = MODULES.map((modules) => ({ length: modules * MODULE, modules }));
   const lengths = [
     ...typeof own === 'number' ? [{ length: own, modules: undefined }] : [], ...usual.filter(({ length }) => length !== own),
   ];
@@ -49,10 +49,11 @@ function heatSentences(schedule: LoadSchedule, id: number): string[] {
     const value = schedule.value('enclosures', id, key);
     return typeof value === 'number' ? value : null;
   };
-  const [loss, transfer, factor, ambient, most, area] = ['loss', 'transfer', 'topFactor', 'ambient', 'maxInside', 'area'].map(number);
-  if (typeof enclosure !== 'string' || loss == null || transfer == null || factor == null || ambient == null) return [];
+  const [loss, transfer, factor, ambient] = [number('loss'), number('transfer'), number('topFactor'), number('ambient')];
+  const [most, area] = [number('maxInside'), number('area')];
+  if (typeof enclosure !== 'string' || loss === null || transfer === null || factor === null || ambient === null) return [];
   const heat = `${schedule.partialSign('enclosures', id, 'loss')}${words.number(loss, 1)}\u00a0W`;
-  if (most == null) {
+  if (most === null) {
     return [words.say('{enclosure}: which cooling surface its heat of {heat} needs is known once its highest inside temperature is entered.', { enclosure, heat })];
   }
   const values = { enclosure, heat, most: degrees(most), ambient: degrees(ambient) };
@@ -62,7 +63,7 @@ function heatSentences(schedule: LoadSchedule, id: number): string[] {
   }
   const surface = (value: number) => ({ value, decimals: 2, unit: 'm²' });
   const asked = { ...values, needed: roundedUp(surface(needed)) };
-  return [area == null
+  return [area === null
     ? words.say('{enclosure}: its heat of {heat} needs a cooling surface of {needed}, so that its top stays below {most} with {ambient} around it.', asked)
     : words.say('{enclosure}: its heat of {heat} needs a cooling surface of {needed}, so that its top stays below {most} with {ambient} around it; it has {area}.', { ...asked, area: surface(area) })];
 }
