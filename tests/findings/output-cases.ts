@@ -23,6 +23,13 @@ const IN_MODULE = (module: Cells, count: number) => ({
   outputs: Array.from({ length: count }, () => ({ module: 'M', contact: 'K', kind: 'resistive', power: 690, feed: 'F1' })),
 });
 
+/** Outputs of one module with their feeds or rails, spare ones. */
+const ON_COMMON = (outputs: readonly Cells[], common: number | null = 16) => ({
+  ...OUTPUT({}), feeds: ['F1', 'F2'].map((feed) => ({ feed, rated: 100 })), supplies: [{ rail: 'L1', rated: 10 }],
+  modules: [{ module: 'M', common }],
+  outputs: outputs.map((each, place) => ({ output: `Q${place + 1}`, module: 'M', contact: 'K', power: 0, ...each })),
+});
+
 export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-over-rating', sheet: 'outputs', sheets: OUTPUT({ power: 1380 }), severity: 'over', key: 'current',
@@ -165,6 +172,12 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     key: 'current', value: 24, limit: 16, inStatus: true,
     message: 'Module M carries 24.00 A over its common side, which may carry 16.00 A: 8.00 A too much. Move outputs to another module, or let some of them switch contactors.',
     silent: [IN_MODULE({ common: 24 }, 8), IN_MODULE({}, 8)],
+  },
+  {
+    rule: 'module-common-mixed', sheet: 'modules', sheets: ON_COMMON([{ feed: 'F1' }, { rail: 'L1' }, { feed: 'F2' }]),
+    severity: 'over', key: 'common', value: 16, inStatus: true,
+    message: 'Module M: its outputs have one common side and name several sources, F1, L1, F2, so the voltage of one would come to the loads of another. Choose outputs of another module for these, or empty the common where each contact stands by itself.',
+    silent: [ON_COMMON([{ feed: 'F1' }, { feed: 'F1' }, {}]), ON_COMMON([{ feed: 'F1' }, { rail: 'L1' }], null)],
   },
   {
     rule: 'module-over-outputs', sheet: 'modules', sheets: IN_MODULE({ outputs: 4 }, 5), severity: 'over',
