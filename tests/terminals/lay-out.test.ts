@@ -176,6 +176,24 @@ describe('laying terminals out', () => {
       .toMatchObject({ came: [], changed: [], gone: [], reused: [] });
   });
 
+  test('what a change left behind in the terminals is found until they are laid out anew', () => {
+    const schedule = demo();
+    layOut(schedule);
+    const set = (sheet: 'outputs' | 'ways', tag: string, cell: Cells) => {
+      const id = schedule.rows(sheet).find((row) => tagOf(sheet, row) === tag)!.id;
+      const [[key, value]] = Object.entries(cell) as [[string, CellValue]];
+      schedule.act('Entry', setCells(schedule.document, [{ sheet, id, key, value }]));
+    };
+    const found = () => schedule.findings.filter(({ rule }) => rule === 'terminal-otherwise').map(({ message }) => message);
+    set('outputs', 'K1.1', { feed: 'F5' });
+    expect(found()).toEqual([
+      'Terminal +KP-1-X1:2 has the potential F1 L and holds K1.1:11, which has F5 L by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.',
+      'Terminal +KP-1-X1:4 has the potential F1 N and holds K1.1 N, which has F5 N by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.',
+    ]);
+    layOut(schedule);
+    expect(found()).toEqual([]);
+  });
+
   test('any panel: every core once', () => {
     fc.assert(fc.property(somePanel, (content) => {
       const schedule = new LoadSchedule(content);
