@@ -60,11 +60,15 @@ export function layOutTerminals(
   const parts = new Parts(document, figures);
   const { wanted, leftOut } = wantedTerminals(parts);
   const rows = document.rows('terminals').filter((row) => !isBlank(row));
-  const byKey = new Map(rows.map((row) => [keyOfRow(row), row]).reverse() as [string, Row][]);
+  const byKey = grouped(rows, keyOfRow);
   const taken = new Set<Row>();
   const placed: Placed[] = [];
   const missing: WantedTerminal[] = [];
-  const found = wanted.map((each) => ({ each, row: byKey.get(keyOfWanted(each)) }));
+  // A connection that is fed from two potentials by mistake has a terminal on each.
+  const found = wanted.map((each) => {
+    const standing = byKey.get(keyOfWanted(each)) ?? [];
+    return { each, row: standing.find(({ cells }) => textOf(cells.potential) === each.potential) ?? standing[0] };
+  });
   const keeps = ({ each, row }: (typeof found)[number]) =>
     row !== undefined && textOf(row.cells.potential) === each.potential;
   const strips = new Strips(rows);
@@ -84,7 +88,11 @@ export function layOutTerminals(
   const spares = useSpares ? rows.filter((row) => !taken.has(row) && isSpare(row)) : [];
   const largest = largestByGroup(wanted);
   for (const each of missing) placed.push(strips.place(each, spares, largest.get(groupOf(each))!));
-  for (const group of grouped(placed, ({ wanted: each }) => groupOf(each)).values()) joinGroup(group, placed, rows);
+  const sources = new Set(wanted.map(({ source }) => source));
+  for (const group of grouped(placed, ({ wanted: each }) => groupOf(each)).values()) {
+    leaveOthers(group, sources);
+    joinGroup(group, placed, rows);
+  }
   const edits = placed.flatMap(({ row, cells }) => row === undefined ? [] : [{ row, edit: editOf(row, cells) }]);
   const moved = edits.filter(({ edit }) => Object.keys(edit.cells).length > 0);
   return {
@@ -234,6 +242,14 @@ function largestByGroup(wanted: readonly WantedTerminal[]): Map<string, Most> {
     });
   }
   return most;
+}
+
+/** Takes conductors out that lead to what another potential, or the same in another enclosure, comes from by now. */
+function leaveOthers(group: readonly Placed[], sources: ReadonlySet<string>): void {
+  for (const { cells, wanted: { inside, source } } of group) {
+    const leadsTo = textOf(cells.inside);
+    if (leadsTo !== '' && leadsTo !== inside && leadsTo !== source && sources.has(leadsTo)) cells.inside = null;
+  }
 }
 
 /** Wires one terminal of a potential to what it comes from, and bridges those with it that have just come to it. */

@@ -130,6 +130,29 @@ export class Parts {
     return this.#chains.get(feed) ?? [];
   }
 
+  /**
+   * What hangs on the plus of a rail, in each enclosure that has some of it: the inputs of its ways, then the commons
+   * of the outputs that switch its loads.
+   */
+  chainsOfRail(rail: string): readonly Pick<Chain, 'enclosure' | 'connections' | 'amps'>[] {
+    const chains = new Map<string, Map<string, number | null>>();
+    const add = (enclosure: string, connection: string, amps: number | null): void => {
+      const chain = chains.get(enclosure) ?? new Map<string, number | null>();
+      chains.set(enclosure, chain.set(connection, sum([chain.get(connection) ?? 0, amps])));
+    };
+    for (const id of this.rows('ways')) {
+      const way = this.text('ways', id, 'way');
+      if (way === '' || this.text('ways', id, 'rail') !== rail) continue;
+      add(this.text('ways', id, 'enclosure'), `${way}:1`, this.number('ways', id, 'demand'));
+    }
+    for (const id of this.rows('outputs')) {
+      if (this.text('outputs', id, 'output') === '' || this.text('outputs', id, 'rail') !== rail) continue;
+      add(this.enclosureOfOutput(id), this.#commonOf(id), this.number('outputs', id, 'current'));
+    }
+    return [...chains].map(([enclosure, chain]) =>
+      ({ enclosure, connections: [...chain.keys()], amps: [...chain.values()] }));
+  }
+
   /** Current [A] of all supplies of the feed of one that are mounted beside it; `null` where one is not known. */
   drawnBySupplies(id: number): number | null {
     const of = (each: number) => JSON.stringify([this.text('supplies', each, 'feed'), this.text('supplies', each, 'enclosure')]);
@@ -175,11 +198,16 @@ export class Parts {
       const [feed, output] = [this.text('outputs', id, 'feed'), this.text('outputs', id, 'output')];
       if (feed === '' || output === '' || this.text('outputs', id, 'rail') !== '') continue;
       const module = this.text('outputs', id, 'module');
-      const connection = this.#hasCommon(module) ? `${module}:C` : `${output}:11`;
       const part = module === '' ? `output ${output}` : `module ${module}`;
-      add(feed, this.enclosureOfOutput(id), part, connection, this.number('outputs', id, 'current'));
+      add(feed, this.enclosureOfOutput(id), part, this.#commonOf(id), this.number('outputs', id, 'current'));
     }
     return ofFeed;
+  }
+
+  /** The connection through which an output is fed: the common side of its module, or its own. */
+  #commonOf(id: number): string {
+    const module = this.text('outputs', id, 'module');
+    return this.#hasCommon(module) ? `${module}:C` : `${this.text('outputs', id, 'output')}:11`;
   }
 
   /** Whether the outputs of a module have one common side, which one conductor feeds. */

@@ -3,12 +3,15 @@ import { Parts, type Figures } from './parts.ts';
 import { inStripOrder, listTerminals, rowsNamed, type ListedTerminal } from './placed-terminals.ts';
 import { Unions } from './unions.ts';
 import { voltageBand } from './voltage-band.ts';
-import { EARTH } from './wanted.ts';
+import { EARTH, wantedTerminals } from './wanted.ts';
+import { insideWires, type InsideWire } from './wiring.ts';
 
 /** What is wrong with a terminal beside others; each is absent where nothing is. Terminals are named by designation. */
 export interface TerminalFaults {
   /** Other potentials on its bridge. */
   shorts?: readonly string[];
+  /** One of its ends, and the potential that this has by the schedule, which is another than its own. */
+  otherwise?: { readonly end: string; readonly meant: string };
   /** Strips that its bridge would have to span. */
   strips?: readonly string[];
   /** A terminal of the same potential that it is neither bridged nor wired with. */
@@ -35,6 +38,7 @@ export function terminalFaults(document: ScheduleDocument, figures: Figures): Ma
   const say: Say = ({ row: { id } }, fault) => { found.set(id, { ...found.get(id), ...fault }); };
   findBridges(terminals, say);
   findEnds(parts, terminals, say);
+  findOtherwise(parts, terminals, insideWires(document, figures), say);
   findCores(parts, terminals, say);
   findCrowds(terminals, say);
   findApart(parts, terminals, say);
@@ -63,6 +67,37 @@ function findEnds(parts: Parts, terminals: readonly ListedTerminal[], say: Say):
       const named = rowsNamed(parts, end, each[end]).length;
       if (named === 0) say(each, { lost: end });
       else if (named > 1) say(each, { doubtful: end });
+    }
+  }
+}
+
+/**
+ * Ends that have another potential by the schedule than their terminal: the list would join the two, or is older than a
+ * change. Terminals whose potential is called as a person pleases are left out.
+ */
+function findOtherwise(
+  parts: Parts, terminals: readonly ListedTerminal[], wires: readonly InsideWire[], say: Say,
+): void {
+  const { wanted } = wantedTerminals(parts);
+  const known = new Set(wanted.map(({ potential }) => potential));
+  // By core and by connection; several where a tag stands on several sheets.
+  const meant = new Map<string, Set<string>>();
+  const mean = (end: string, potential: string): void => {
+    meant.set(end, (meant.get(end) ?? new Set()).add(potential));
+  };
+  const coreOf = (enclosure: string, outside: string, core: string) => JSON.stringify([enclosure, outside, core]);
+  for (const { enclosure, inside, source, outside, core, potential } of wanted) {
+    if (outside !== '') mean(coreOf(enclosure, outside, core), potential);
+    for (const connection of [inside, source]) if (connection !== '') mean(connection, potential);
+  }
+  for (const { from, to, potential } of wires) for (const connection of [from, to]) mean(connection, potential);
+  for (const each of terminals) {
+    const { enclosure, potential, inside, outside, core } = each;
+    if (!known.has(potential)) continue;
+    for (const [end, told] of [[inside, inside], [coreOf(enclosure, outside, core), `${outside} ${core}`]] as const) {
+      const potentials = meant.get(end);
+      if (potentials === undefined || potentials.has(potential)) continue;
+      say(each, { otherwise: { end: told, meant: [...potentials].join(', ') } });
     }
   }
 }

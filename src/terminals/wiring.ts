@@ -47,8 +47,9 @@ function destinationOf(parts: Parts, outside: string): string {
 }
 
 /**
- * Conductors from part to part: the plus of each supply looped through the inputs of its ways, the line of each feed
- * through the inputs of its supplies, and the commons of outputs, each fed from the one before.
+ * Conductors from part to part: the plus of each supply looped through the inputs of its ways and the commons of the
+ * outputs that switch its loads, the line of each feed through the inputs of its supplies, and the commons of outputs,
+ * each fed from the one before. None of them leaves its enclosure.
  */
 export function insideWires(document: ScheduleDocument, figures: Figures): InsideWire[] {
   const parts = new Parts(document, figures);
@@ -67,10 +68,11 @@ export function insideWires(document: ScheduleDocument, figures: Figures): Insid
   };
   for (const supply of parts.rows('supplies')) {
     const rail = parts.text('supplies', supply, 'rail');
-    const ways = parts.rows('ways').filter((id) => rail !== '' && parts.text('ways', id, 'rail') === rail && parts.text('ways', id, 'way') !== '');
-    chain(parts.text('supplies', supply, 'enclosure'), `${rail} L+`,
-      [`${rail}:+`, ...ways.map((id) => `${parts.text('ways', id, 'way')}:1`)],
-      [0, ...ways.map((id) => parts.number('ways', id, 'demand'))]);
+    if (rail === '' || parts.find('supplies', rail) !== supply) continue;
+    for (const { enclosure, connections, amps } of parts.chainsOfRail(rail)) {
+      const isHere = parts.isRailIn(rail, enclosure);
+      chain(enclosure, `${rail} L+`, isHere ? [`${rail}:+`, ...connections] : connections, isHere ? [0, ...amps] : amps);
+    }
   }
   const onTerminals = new Set(listTerminals(document).map(({ inside }) => inside));
   for (const id of parts.rows('feeds')) {

@@ -169,7 +169,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'module-common-shared', sheet: 'modules', severity: 'over', key: 'common', value: 16, inStatus: true,
     sheets: { ...IN_MODULE({ common: 16 }, 1), outputs: ['F1', 'F2', 'F1'].map((feed) => ({ module: 'M', feed, kind: 'resistive', power: 230 })) },
-    message: 'Module M has one common side, and its outputs are fed from F1, F2: these come together there, live at once and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.',
+    message: 'Module M has one common side, and its outputs are fed from F1, F2: these come together there, live together and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.',
     silent: [
       IN_MODULE({ common: 16 }, 2),
       { ...IN_MODULE({}, 1), outputs: ['F1', 'F2'].map((feed) => ({ module: 'M', feed, kind: 'resistive', power: 230 })) },

@@ -65,6 +65,15 @@ export const TERMINAL_CASES: readonly FindingCase[] = [
     silent: [panel([at(1, plus()), at(2, { potential: 'F2 L+', inside: 'F2:2' })])],
   },
   {
+    rule: 'terminal-otherwise', sheet: 'terminals', key: 'potential', severity: 'over', value: 'L1 L-', limit: null,
+    inStatus: true, sheets: panel([at(1, { potential: 'L1 L-', inside: 'L1:+' })]),
+    message: 'Terminal X1:1 has the potential L1 L- and holds L1:+, which has L1 L+ by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.',
+    silent: [
+      panel([at(1, { potential: 'L1 L-', inside: 'L1:-' })]), panel([at(1, { potential: '0 V', inside: 'L1:-' })]),
+      panel([at(1, plus({ outside: 'R1', core: '1' }))]),
+    ],
+  },
+  {
     rule: 'terminal-beside', sheet: 'terminals', key: 'partition', severity: 'near', value: null, limit: null,
     inStatus: true, sheets: panel([at(1, plus()), at(2, { potential: 'Q1 L', inside: 'Q1:14' })]),
     message: 'Terminal X1:1 stands beside X1:2, one on mains and one on extra-low voltage, without a partition between them (IEC 60364-4-41). Put a partition plate there, or keep their strips apart.',

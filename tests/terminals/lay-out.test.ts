@@ -152,6 +152,48 @@ describe('laying terminals out', () => {
       .toMatchObject({ came: [], changed: [], gone: [], reused: [] });
   });
 
+  test('a common side that two feeds come to, by mistake, has a terminal on each, and laying out again changes nothing', () => {
+    const schedule = demo();
+    const id = schedule.rows('outputs').find((row) => tagOf('outputs', row) === 'K3.2')!.id;
+    schedule.act('Entry', setCells(schedule.document, [{ sheet: 'outputs', id, key: 'feed', value: 'F5' }]));
+    layOut(schedule);
+    expect(cells(schedule).filter(({ inside }) => inside === 'K3:C').map(({ potential }) => potential)).toEqual(['F3 L', 'F5 L']);
+    expect(layOutTerminals(schedule.document, schedule.figures))
+      .toMatchObject({ came: [], changed: [], gone: [], reused: [] });
+  });
+
+  test('where the coupler of a branch moves to another panel, its conductors leave the terminals of the old one', () => {
+    const schedule = demo();
+    layOut(schedule);
+    const id = schedule.rows('branches').find((row) => tagOf('branches', row) === 'B2')!.id;
+    schedule.act('Entry', setCells(schedule.document, [{ sheet: 'branches', id, key: 'enclosure', value: 'KP-2' }]));
+    layOut(schedule);
+    expect(cells(schedule).filter(({ inside }) => inside === 'B2:+' || inside === 'B2:-').map(({ enclosure, inside }) => [enclosure, inside]))
+      .toEqual([['KP-2', 'B2:+'], ['KP-2', 'B2:-']]);
+    expect(schedule.findings.filter(({ sheet }) => sheet === 'terminals')).toEqual([]);
+    expectEveryCoreOnce(schedule);
+    expect(layOutTerminals(schedule.document, schedule.figures))
+      .toMatchObject({ came: [], changed: [], gone: [], reused: [] });
+  });
+
+  test('what a change left behind in the terminals is found until they are laid out anew', () => {
+    const schedule = demo();
+    layOut(schedule);
+    const set = (sheet: 'outputs' | 'ways', tag: string, cell: Cells) => {
+      const id = schedule.rows(sheet).find((row) => tagOf(sheet, row) === tag)!.id;
+      const [[key, value]] = Object.entries(cell) as [[string, CellValue]];
+      schedule.act('Entry', setCells(schedule.document, [{ sheet, id, key, value }]));
+    };
+    const found = () => schedule.findings.filter(({ rule }) => rule === 'terminal-otherwise').map(({ message }) => message);
+    set('outputs', 'K1.1', { feed: 'F5' });
+    expect(found()).toEqual([
+      'Terminal +KP-1-X1:2 has the potential F1 L and holds K1.1:11, which has F5 L by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.',
+      'Terminal +KP-1-X1:4 has the potential F1 N and holds K1.1 N, which has F5 N by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.',
+    ]);
+    layOut(schedule);
+    expect(found()).toEqual([]);
+  });
+
   test('any panel: every core once', () => {
     fc.assert(fc.property(somePanel, (content) => {
       const schedule = new LoadSchedule(content);

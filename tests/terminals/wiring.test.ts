@@ -53,6 +53,26 @@ test('each link of a loop of supplies and ways carries what all behind it draw; 
   ]);
 });
 
+test('the contact of a load of a rail is fed from the plus of its supply, behind the ways, or through the common side of its module', () => {
+  const schedule = wired({
+    supplies: [{ rail: 'L1', rated: 10, enclosure: 'E' }], ways: [{ way: 'F1', rail: 'L1', rated: 4 }],
+    modules: [{ module: 'K', enclosure: 'E' }, { module: 'M', enclosure: 'E', common: 16 }],
+    outputs: [['Q1', 'K'], ['Q2', 'M'], ['Q3', 'M']]
+      .map(([output, module]) => ({ output: output!, module: module!, kind: 'dc', power: 48, rail: 'L1' })),
+  });
+  // 48 W at 24 V are 2 A each.
+  expect(wires(schedule)).toEqual([['L1:+', 'F1:1', 6], ['F1:1', 'Q1:11', 6], ['Q1:11', 'M:C', 4]]);
+});
+
+test('no conductor inside leaves its enclosure: ways of a rail that are mounted elsewhere are looped there by themselves', () => {
+  const schedule = wired({
+    enclosures: [{ enclosure: 'E' }, { enclosure: 'G' }], supplies: [{ rail: 'L1', rated: 10, enclosure: 'E' }],
+    ways: ['F1', 'F2', 'F3', 'F4'].map((way, place) => ({ way, rail: 'L1', rated: 4, enclosure: place % 2 === 0 ? 'E' : 'G' })),
+  });
+  expect(insideWires(schedule.document, schedule.figures).map(({ enclosure, from, to }) => [enclosure, from, to]))
+    .toEqual([['E', 'L1:+', 'F1:1'], ['E', 'F1:1', 'F3:1'], ['G', 'F2:1', 'F4:1']]);
+});
+
 test('cables say which cores are used and spare; labels are two for each cable; a designation stands as it is printed', () => {
   const schedule = wired({
     supplies: [{ rail: 'L1', rated: 10, enclosure: 'E' }],

@@ -26,7 +26,7 @@ export const moduleChecks: readonly Check[] = [
       const sources = row.fact(SHARED_COMMON);
       return sources === undefined || row.number('common') === null ? undefined : {
         value: row.number('common'), limit: null,
-        message: row.sentence(() => row.say('{name} has one common side, and its outputs are fed from {sources}: these come together there, live at once and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.', { sources: sources.join(', ') })),
+        message: row.sentence(() => row.say('{name} has one common side, and its outputs are fed from {sources}: these come together there, live together and behind the protection of another. Move outputs to a module of their own, give them one feed, or empty Common where each has a contact of its own.', { sources: sources.join(', ') })),
       };
     },
   },

@@ -17,7 +17,9 @@ const LED_TO: readonly (readonly [SheetName, string])[] = [
   ['supplies', 'rail'], ['supplies', 'voltage'], ['supplies', 'enclosure'], ['supplies', 'feed'], ['ways', 'way'],
   ['ways', 'rail'], ['branches', 'branch'], ['modules', 'module'], ['outputs', 'output'], ['outputs', 'voltage'],
   ['outputs', 'kind'], ['outputs', 'module'], ['outputs', 'feed'], ['outputs', 'rail'], ['feeds', 'feed'],
-  ['feeds', 'voltage'], ['runs', 'run'], ['runs', 'rail'], ['runs', 'way'],
+  ['feeds', 'voltage'], ['runs', 'run'], ['runs', 'rail'], ['runs', 'way'], ['runs', 'secondWay'], ['runs', 'pairs'],
+  ['runs', 'branch'], ['ways', 'enclosure'], ['branches', 'enclosure'], ['modules', 'enclosure'], ['modules', 'common'],
+  ['feeds', 'enclosure'],
 ];
 const OWN = inputColumns('terminals').map(({ key }) => ['terminals', key] as const);
 
@@ -26,7 +28,7 @@ const FAULTS: Gathering<TerminalFaults> = { sheet: 'terminals', reads: [...OWN, 
 const CURRENTS: Gathering<BridgeCurrent> = {
   sheet: 'terminals',
   reads: [
-    ...OWN, ...LED_TO, ['runs', 'current'], ['runs', 'pairs'], ['outputs', 'current'], ['supplies', 'inputCurrent'],
+    ...OWN, ...LED_TO, ['runs', 'current'], ['outputs', 'current'], ['supplies', 'inputCurrent'],
     ['modules', 'current'],
   ],
   gather: bridgeCurrents,
@@ -141,6 +143,10 @@ export const terminalChecks: readonly Check[] = [
   beside('terminal-crowded', 'inside', 'near', ({ crowded }) => crowded && {
     said: message('{name}: {conductors, plural, one {# conductor comes} other {# conductors come}} to {place}, where one is to be. Use a bridge, or another terminal.'),
     values: { ...crowded },
+  }),
+  beside('terminal-otherwise', 'potential', 'over', ({ otherwise }, row) => otherwise && {
+    said: message('{name} has the potential {potential} and holds {end}, which has {meant} by the schedule: wired so, the two would be joined. Lay the terminals out anew, or correct what it holds.'),
+    values: { ...otherwise, potential: String(row.own('potential')) },
   }),
   beside('terminal-beside', 'partition', 'near', ({ beside: other }) => other === undefined ? undefined : {
     said: message('{name} stands beside {other}, one on mains and one on extra-low voltage, without a partition between them (IEC 60364-4-41). Put a partition plate there, or keep their strips apart.'),
