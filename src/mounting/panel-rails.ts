@@ -55,9 +55,9 @@ export function panelRails(
     const arrangement = arranged(parts, rails, length);
     const isByHand = parts.some(({ mountedOn }) => mountedOn !== undefined);
     const isLeft = arrangement.unplaced.length > 0 || arrangement.rails.some(({ isOver }) => isOver);
+    const freely = () => arrange(mounted.in(enclosure, length, { anew: true }).parts, rails, length).outcome;
     return [{
-      id: row!.id, enclosure, length, lacking, ...arrangement,
-      ...isByHand && isLeft ? { anew: arrange(mounted.in(enclosure, length, { anew: true }).parts, rails, length).outcome } : {},
+      id: row!.id, enclosure, length, lacking, ...arrangement, ...isByHand && isLeft ? { anew: freely() } : {},
     }];
   });
 }
