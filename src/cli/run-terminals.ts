@@ -76,7 +76,8 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
 function railsOf(schedule: LoadSchedule) {
   return panelRails(schedule.document, schedule.figures).map(({ enclosure, length, outcome, rails, unplaced }) => ({
     enclosure, length, outcome,
-    rails: rails.map(({ parts, used }) => ({ used, parts: parts.map((part) => partName(schedule, part)) })),
+    rails: rails.map(({ parts, used }) =>
+      ({ used: Math.round(used * 1000) / 1000, parts: parts.map((part) => partName(schedule, part)) })),
     without: unplaced.map((part) => partName(schedule, part)),
   }));
 }

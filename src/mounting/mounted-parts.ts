@@ -45,6 +45,9 @@ export interface Mounted {
   readonly lacking: number;
 }
 
+/** Number of the rail that a person gave a row. */
+type ByHand = (sheet: MountedSheet, id: number) => number | undefined;
+
 /** The parts that an enclosure holds, made for mounting rails of one length. */
 export class MountedParts {
   readonly #parts: Parts;
@@ -69,10 +72,12 @@ export class MountedParts {
   /**
    * The parts of an enclosure, in order of their purpose.
    * @param length of a mounting rail [mm]: a strip that is longer is divided between terminals.
+   * @param options.anew nothing stands by hand.
    */
-  in(enclosure: string, length: number): Mounted {
-    const rows = (this.#rows.get(enclosure) ?? []).map(({ sheet, id }) => this.#ofRow(sheet, id));
-    const strips = (this.#strips.get(enclosure) ?? []).map((strip) => this.#ofStrip(strip, length));
+  in(enclosure: string, length: number, { anew = false }: { readonly anew?: boolean } = {}): Mounted {
+    const byHand = (sheet: MountedSheet, id: number) => anew ? undefined : this.#mountedOn(sheet, id);
+    const rows = (this.#rows.get(enclosure) ?? []).map(({ sheet, id }) => this.#ofRow(sheet, id, byHand));
+    const strips = (this.#strips.get(enclosure) ?? []).map((strip) => this.#ofStrip(strip, length, byHand));
     const isElv = ({ parts: [part] }: Mounted) => part?.band === 'elv' ? 1 : 0;
     // Strips of mains first, as feeds come before what they feed.
     const all = [...rows, ...strips.sort((one, other) => isElv(one) - isElv(other))];
@@ -81,7 +86,7 @@ export class MountedParts {
     };
   }
 
-  #ofRow(sheet: RowSheet, id: number): Mounted {
+  #ofRow(sheet: RowSheet, id: number, byHand: ByHand): Mounted {
     const width = this.#parts.number(sheet, id, 'width');
     const units = sheet === 'supplies' ? this.#parts.number(sheet, id, 'units') : 1;
     if (width === null || units === null) return { parts: [], lacking: 1 };
@@ -89,7 +94,7 @@ export class MountedParts {
     if (width === 0) return { parts: [], lacking: 0 };
     const part: MountedPart = {
       sheet, ids: [id], tag: this.#parts.text(sheet, id, SCHEMA[sheet].tag), width, extra: 0,
-      band: this.#bandOf(sheet, id), mountedOn: this.#mountedOn(sheet, id),
+      band: this.#bandOf(sheet, id), mountedOn: byHand(sheet, id),
     };
     return {
       parts: units === 1 ? [part]
@@ -98,7 +103,7 @@ export class MountedParts {
     };
   }
 
-  #ofStrip(strip: readonly ListedTerminal[], length: number): Mounted {
+  #ofStrip(strip: readonly ListedTerminal[], length: number, byHand: ByHand): Mounted {
     const pieces: { width: number; plates: number; rail: number | undefined; ids: number[] }[] = [];
     let lacking = 0;
     for (const { row: { id }, hasPartition } of strip) {
@@ -107,7 +112,7 @@ export class MountedParts {
         lacking += 1;
         continue;
       }
-      const rail = this.#mountedOn('terminals', id);
+      const rail = byHand('terminals', id);
       const plates = hasPartition ? PARTITION : 0;
       const last = pieces.at(-1);
       // A terminal that says nothing stands with the one before it.

@@ -50,9 +50,15 @@ export function panelRails(
     const count = figures.value('enclosures', row!.id, 'rails');
     const length = figures.value('enclosures', row!.id, 'railLength');
     if (enclosure === '' || typeof count !== 'number' || typeof length !== 'number') return [];
-    const { parts, lacking } = mounted.in(enclosure, length);
-    const items = anew ? parts.map(withoutRail) : parts;
-    return [{ id: row!.id, enclosure, length, lacking, ...arranged(items, Math.min(count, MOST_RAILS), length) }];
+    const { parts, lacking } = mounted.in(enclosure, length, { anew });
+    const rails = Math.min(count, MOST_RAILS);
+    const arrangement = arranged(parts, rails, length);
+    const isByHand = parts.some(({ mountedOn }) => mountedOn !== undefined);
+    const isLeft = arrangement.unplaced.length > 0 || arrangement.rails.some(({ isOver }) => isOver);
+    const freely = () => arrange(mounted.in(enclosure, length, { anew: true }).parts, rails, length).outcome;
+    return [{
+      id: row!.id, enclosure, length, lacking, ...arrangement, ...isByHand && isLeft ? { anew: freely() } : {},
+    }];
   });
 }
 
@@ -61,7 +67,7 @@ const MOST_RAILS = 100;
 
 function arranged(
   parts: readonly MountedPart[], count: number, length: number,
-): Pick<PanelRails, 'rails' | 'unplaced' | 'outcome' | 'anew' | 'used'> {
+): Pick<PanelRails, 'rails' | 'unplaced' | 'outcome' | 'used'> {
   const { outcome, rails: places } = arrange(parts, count, length);
   const rails = Array.from({ length: count }, (_rail, place): PanelRail => {
     const those = fromLeft(parts.filter((_part, index) => places[index] === place + 1));
@@ -72,15 +78,8 @@ function arranged(
     };
   });
   const unplaced = parts.filter((_part, index) => places[index] === 0);
-  const isByHand = parts.some(({ mountedOn }) => mountedOn !== undefined);
-  const isLeft = unplaced.length > 0 || rails.some(({ isOver }) => isOver);
-  return {
-    rails, unplaced, outcome, used: parts.reduce((sum, { width }) => sum + width, 0),
-    ...isByHand && isLeft ? { anew: arrange(parts.map(withoutRail), count, length).outcome } : {},
-  };
+  return { rails, unplaced, outcome, used: parts.reduce((sum, { width }) => sum + width, 0) };
 }
-
-const withoutRail = (part: MountedPart): MountedPart => ({ ...part, mountedOn: undefined });
 
 /** Mains to the left and extra-low voltage to the right, so that one partition parts them; each in its order. */
 function fromLeft(parts: readonly MountedPart[]): MountedPart[] {

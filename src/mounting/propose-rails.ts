@@ -26,7 +26,10 @@ export function proposeRails(
   document: ScheduleDocument, figures: Figures, enclosure: string, reserve: number, lengths: readonly number[],
 ): RailProposal[] {
   const mounted = new MountedParts(document, figures);
-  return lengths.map((length) => ({ length, count: railsFor(mounted.in(enclosure, length).parts, length, reserve) }));
+  return lengths.map((length) => {
+    const { parts } = mounted.in(enclosure, length, { anew: true });
+    return { length, count: railsFor(parts, length, reserve) };
+  });
 }
 
 /** The least number of rails that parts are put whole on, with the reserve; `null` where none is enough. */

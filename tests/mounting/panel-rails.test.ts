@@ -147,7 +147,7 @@ describe('how many rails hold everything', () => {
   });
 
   it('divides strips for each length anew', () => {
-    const schedule = scheduleOf({ enclosures: [{ enclosure: 'E1' }], terminals: terminals('X1', 50) });
+    const schedule = scheduleOf({ enclosures: [{ enclosure: 'E1' }], terminals: terminals('X1', 50, { mountedOn: 2 }) });
     // 250 mm and two brackets stand on one rail of 300 mm; on rails of 150 mm there are 26 terminals to a rail.
     expect(proposeRails(schedule.document, schedule.figures, 'E1', 0, [300, 150])).toEqual([{ length: 300, count: 1 }, { length: 150, count: 2 }]);
   });

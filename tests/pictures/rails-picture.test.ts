@@ -51,5 +51,7 @@ it('draws what finds no rail apart; the section of the load table has a line for
     // 30 W and 20 W of the rest at 20 K: 50 × 1.3 ÷ (5.5 × 20) = 0.591 m².
     'E1: its heat of 50.0 W needs a cooling surface of 0.60 m², so that its top stays below 50.0 °C with 30.0 °C around it.',
   ]);
+  expect(section.pictures).toHaveLength(1);
+  expect(railsSection(open(PANEL({ rails: 9 })))!.pictures).toHaveLength(3);
   expect(railsSection(open({ enclosures: [{ enclosure: 'E1', rails: 1, railLength: 300 }] }))).toBeUndefined();
 });

@@ -1,7 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { END_BRACKET, PARTITION, panelRails, type PanelRails } from '../../mounting/index.ts';
 import { pictureText } from '../pictures/picture-text.ts';
-import { railsPicture } from '../pictures/rails-picture.ts';
+import { railsPictures } from '../pictures/rails-picture.ts';
 import { proposalSentences } from '../rails/proposal-sentences.ts';
 import { heatText, partName, standingOfRail, widthText } from '../rails/rail-figures.ts';
 import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
@@ -19,7 +19,7 @@ export function railsSection(schedule: LoadSchedule): ReportSection | undefined 
   return {
     name: 'rails', title: words.say('Mounting rails'), sentences: [aboutRails(schedule), ...proposals],
     tables: panels.map((panel) => railsTable(schedule, panel)),
-    pictures: panels.map((panel) => pictureText(railsPicture(schedule, panel))),
+    pictures: panels.flatMap((panel) => railsPictures(schedule, panel)).map((picture) => pictureText(picture)),
   };
 }
 

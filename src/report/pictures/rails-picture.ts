@@ -20,15 +20,32 @@ const SIGN = 7;
 /** Least width that an upright name has room in. */
 const UPRIGHT = 9;
 const LINE = 15;
+/** Where the word of a status begins, the longest of which has 22 signs. */
+const STATUS = WIDTH - LEFT - 148;
 const MOST_SIGNS = 108;
 
+/** What of an enclosure is drawn; its scale is that of all of it. */
+type Shown = Pick<PanelRails, 'rails' | 'unplaced'>;
+
+/** Rails that are drawn in one picture where it has to stand on a page: A4 across has room for 180 mm. */
+const ON_PAGE = 4;
+
+/** The pictures of an enclosure, each low enough for a page. */
+export function railsPictures(schedule: LoadSchedule, panel: PanelRails): Shape[] {
+  return Array.from({ length: Math.ceil(panel.rails.length / ON_PAGE) }, (_picture, at) => {
+    const end = (at + 1) * ON_PAGE;
+    const unplaced = end >= panel.rails.length ? panel.unplaced : [];
+    return railsPicture(schedule, panel, { rails: panel.rails.slice(at * ON_PAGE, end), unplaced });
+  });
+}
+
 /** Draws the mounting rails of an enclosure, true to scale along them, with every part, what is used, and its heat. */
-export function railsPicture(schedule: LoadSchedule, panel: PanelRails): Shape {
+export function railsPicture(schedule: LoadSchedule, panel: PanelRails, shown: Shown = panel): Shape {
   const { words } = schedule;
   const { at, perCentimetre } = scaleFor(0, Math.max(panel.length, ...panel.rails.map(({ used }) => used)), ROOM, 44);
   const title = words.say('Mounting rails of {enclosure}', { enclosure: panel.enclosure });
-  const left = rowsOf(panel.unplaced, at);
-  const bottom = FIRST + (panel.rails.length + left.length) * ROW;
+  const left = rowsOf(shown.unplaced, at);
+  const bottom = FIRST + (shown.rails.length + left.length) * ROW;
   const key = wrapped(words.say(
     'True to scale along the rails: on paper at full size 10 mm are {n} mm. A bar above a part: mains; half a bar: mains and extra-low voltage; none: extra-low voltage. Grey ends are end brackets. Heat is that of the supplies.',
     { n: words.number(perCentimetre) }
@@ -36,17 +53,17 @@ export function railsPicture(schedule: LoadSchedule, panel: PanelRails): Shape {
   return picture({
     title, height: bottom + key.length * LINE + 4,
     description: [
-      ...panel.rails.map((rail) => railSentence(schedule, panel, rail)),
-      ...panel.unplaced.length === 0 ? []
-        : [words.say('Without a mounting rail: {parts}.', { parts: panel.unplaced.map((part) => partName(schedule, part)).join(', ') })],
+      ...shown.rails.map((rail) => railSentence(schedule, panel, rail)),
+      ...shown.unplaced.length === 0 ? []
+        : [words.say('Without a mounting rail: {parts}.', { parts: shown.unplaced.map((part) => partName(schedule, part)).join(', ') })],
     ].join(' '),
     children: [
       label('heading', LEFT, 24, title),
-      ...panel.rails.flatMap((rail, place) => drawnRail(schedule, panel, rail, FIRST + place * ROW, at)),
+      ...shown.rails.flatMap((rail, place) => drawnRail(schedule, panel, rail, FIRST + place * ROW, at)),
       ...left.flatMap((parts, place) => [
-        label('strong', LEFT, FIRST + (panel.rails.length + place) * ROW, words.say('Without a mounting rail')),
-        ...statusMark('over', WIDTH - LEFT - 96, FIRST + (panel.rails.length + place) * ROW, words),
-        ...drawnParts(schedule, parts, FIRST + (panel.rails.length + place) * ROW + 12, at),
+        label('strong', LEFT, FIRST + (shown.rails.length + place) * ROW, words.say('Without a mounting rail')),
+        ...statusMark('over', STATUS, FIRST + (shown.rails.length + place) * ROW, words),
+        ...drawnParts(schedule, parts, FIRST + (shown.rails.length + place) * ROW + 12, at),
       ]),
       ...key.map((text, place) => label('quiet', LEFT, bottom + place * LINE - 8, text)),
     ],
@@ -83,8 +100,8 @@ function drawnRail(schedule: LoadSchedule, panel: PanelRails, rail: PanelRail, y
   ];
   return [
     label('strong', LEFT, y, words.say('Mounting rail {rail}', { rail: rail.number })),
-    label('quiet', LEFT + 122, y, figuresOf(schedule, panel, rail)),
-    ...statusMark(standingOfRail(panel, rail), WIDTH - LEFT - 96, y, words),
+    label('quiet', LEFT + 140, y, figuresOf(schedule, panel, rail)),
+    ...statusMark(standingOfRail(panel, rail), STATUS, y, words),
     shape('rect', { class: 'frame', x: LEFT, y: top + (HEIGHT - RAIL) / 2, width: at(panel.length), height: RAIL }),
     ...drawnParts(schedule, rail.parts, top, at),
     line('end', end, top - 4, end, bottom + 4),

@@ -28,7 +28,7 @@ function railSentences(schedule: LoadSchedule, id: number): string[] {
     ...typeof own === 'number' ? [{ length: own, modules: undefined }] : [], ...usual.filter(({ length }) => length !== own),
   ];
   const counted = lengths.map(({ length, modules }) =>
-    ({ length, modules, count: railsFor(mounted.in(enclosure, length).parts, length, reserve) }));
+    ({ length, modules, count: railsFor(mounted.in(enclosure, length, { anew: true }).parts, length, reserve) }));
   const said = counted.flatMap(({ length, modules, count }) => count === null ? [] : [modules === undefined
     ? words.say('{count, plural, one {# rail} other {# rails}} of {length}', { count, length: widthText(schedule, length) })
     : words.say('{count, plural, one {# rail} other {# rails}} of {length} ({modules} modules)', { count, length: widthText(schedule, length), modules })]);
