@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { insideWires, layOutTerminals, layoutChanges, stripLines, wiredTerminals } from '../../src/terminals/index.ts';
+import { insideSection } from '../../src/report/model/wiring-sections.ts';
 import { wiringCsv, wiringList } from '../../src/report/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
 
@@ -96,4 +97,9 @@ test('strips say how many of their terminals are spare', () => {
   schedule.act('Terminals', layoutChanges(schedule.document, layOutTerminals(schedule.document, schedule.figures)));
   expect(stripLines(schedule.document).map(({ strip, terminals, spare }) => [strip, terminals, spare]))
     .toEqual([['+E-X1', 3, 0], ['+E-X2', 1, 1], ['+E-X3', 1, 1]]);
+});
+
+test('who wires a panel is told which conductors the list does not hold', () => {
+  const schedule = wired({ supplies: [{ rail: 'L1', enclosure: 'E', fuse: 20, units: 2 }], runs: [{ run: 'R1', rail: 'L1' }] });
+  expect(insideSection(schedule)!.sentences.join(' ')).toMatch(/Not listed: the fuse .+ a second unit .+ modules and couplers .+ minus/);
 });

@@ -64,6 +64,8 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
     name: 'inside', title: words.say('Conductors inside'),
     sentences: [words.say(
       'Conductors from part to part are looped: each link carries what all behind it draw. Sizes are not known here; each has to carry what the protection before it lets through.'
+    ), words.say(
+      'Not listed: the fuse at the output of a supply, which stands between its plus and the ways; a second unit of a supply; what modules and couplers are supplied with; what joins the minus of supplies, or leads it to earth.'
     )],
     tables: [
       ...wires.length === 0 ? [] : [{
