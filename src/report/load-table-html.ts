@@ -69,7 +69,7 @@ ${sections.map((section) => sectionMarkup(section, words))}
 <p>${words.say(LEGEND)}</p>
 <p>${words.say(schedule === undefined ? DIGEST : DIGEST_CARRIED)}</p>
 </footer>
-${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}" data-scope="${JSON.stringify({ ...report.scope, paper })}">${schedule}</template>\n`}</body>
+${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}" data-scope="${JSON.stringify({ ...report.scope, page: paper })}">${schedule}</template>\n`}</body>
 </html>
 `.text;
 }

@@ -15,8 +15,6 @@ const boxes = (element: Awaited<ReturnType<typeof mountElement>>, at: number) =>
 test('the rails of each enclosure are drawn to scale; parts are placed as one action that undo takes back', async () => {
   const element = await mountElement({ content: demoContent() });
   await openWork(element, 'wiring');
-  await press(element, '[data-do=layOut]');
-  await openWork(element, 'wiring');
   await press(element, '[data-view=rails]');
   await expect.poll(() => parts(element, 'elv-wiring .rails svg').length).toBe(2);
   const { schedule } = element;

@@ -36,7 +36,7 @@ describe('a load table in HTML, made anew of the schedule that it carries', () =
   });
 
   test('one of a panel, of a sheet, and of what is in no panel agree too', async () => {
-    for (const options of [{ panel: 'KP-2' }, { panel: null }, { sheet: 'runs' as const }]) {
+    for (const options of [{ panel: 'KP-2' }, { panel: null }, { sheet: 'runs' as const }, { paper: 'A3-portrait' as const }]) {
       expect(await verifyHtml(pageOf(await demo(), options), ENGLISH)).toEqual(AGREES);
     }
   });

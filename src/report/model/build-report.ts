@@ -54,7 +54,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
       sheetSection(schedule, sheet), explanationsSection(schedule, sheet),
     ];
   return {
-    words, scope: { generated, sheet, panel, since: since !== undefined },
+    words, scope: { generated, sheet, panel, paper: options.paper, since: since !== undefined },
     title: words.say('Load table'),
     subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
       .filter((part) => part !== undefined).join(' – '),

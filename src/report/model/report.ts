@@ -1,6 +1,7 @@
 import type { PanelChoice } from '../../engine/index.ts';
 import type { Severity, Standing } from '../../findings/index.ts';
 import type { DetailKey, SheetName } from '../../schedule/index.ts';
+import type { Paper } from '../paper.ts';
 import type { Words } from '../../words/index.ts';
 
 /** One cell of a printed table. */
@@ -75,6 +76,8 @@ export interface ReportScope {
   readonly sheet?: SheetName | undefined;
   /** The panel that it is of, `null` for what is in none; all of them where there is none. */
   readonly panel?: PanelChoice;
+  /** The paper that its drawings fit. */
+  readonly paper?: Paper | undefined;
   /** Whether it tells what has changed since an older schedule, which it does not carry. */
   readonly since: boolean;
 }

@@ -34,18 +34,21 @@ export const otherDigest = (words: Words): string => words.say(
   'The SHA-256 that is shown is not that of the schedule that the file carries: one of the two was changed after it was made.'
 );
 
-/** How a document was made, as it says itself. @returns `undefined` where somebody typed over it. */
-export function readScope(json: string): (ReportScope & { readonly paper?: Paper }) | undefined {
+/**
+ * How a document was made, as it says itself, and the paper that a page asks for.
+ * @returns `undefined` where somebody typed over it.
+ */
+export function readScope(json: string): (ReportScope & { readonly page?: Paper }) | undefined {
   let given: unknown;
   try {
     given = JSON.parse(json);
   } catch {
     return undefined;
   }
-  const { generated, sheet, panel, since, paper } = (given ?? {}) as Readonly<Record<string, unknown>>;
+  const { generated, sheet, panel, since, paper, page } = (given ?? {}) as Readonly<Record<string, unknown>>;
   const isKnown = typeof generated === 'string' && typeof since === 'boolean'
     && (sheet === undefined || SHEET_NAMES.includes(sheet as SheetName))
     && (panel === undefined || panel === null || typeof panel === 'string')
-    && (paper === undefined || PAPERS.includes(paper as Paper));
-  return isKnown ? given as ReportScope & { paper?: Paper } : undefined;
+    && [paper, page].every((each) => each === undefined || PAPERS.includes(each as Paper));
+  return isKnown ? given as ReportScope & { page?: Paper } : undefined;
 }

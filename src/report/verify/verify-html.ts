@@ -27,7 +27,7 @@ export async function verifyHtml(page: string, words: Words): Promise<Verificati
   try {
     schedule = new LoadSchedule(read.content, { words: await loadWords(languageIn(page)) });
     if (!await schedule.formulasReady()) return notCompared('unfetched', words);
-    const { paper, since, ...options } = scope;
+    const { page: paper, since, ...options } = scope;
     const report = buildReport(schedule, options);
     const differs = compared(page, loadTableHtml(report, { paper, schedule: text! }), report.issue.digest, words);
     const isOther = differs.length === 0 && !page.includes(SOFTWARE);
