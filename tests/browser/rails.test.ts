@@ -1,5 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
+import type { Content } from '../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { openWork, press } from './work-support.ts';
@@ -12,8 +13,15 @@ afterEach(async () => {
 const boxes = (element: Awaited<ReturnType<typeof mountElement>>, at: number) =>
   [...parts(element, 'elv-wiring .rails svg')[at]!.querySelectorAll('.part')];
 
+/** The demo with one mounting rail less in its second panel. */
+function withTwoRails(): Content {
+  const demo = demoContent();
+  const enclosures = demo.sheets.enclosures!.map((cells) => cells.enclosure === 'KP-2' ? { ...cells, rails: 2 } : cells);
+  return { ...demo, sheets: { ...demo.sheets, enclosures } };
+}
+
 test('the rails of each enclosure are drawn to scale; parts are placed as one action that undo takes back', async () => {
-  const element = await mountElement({ content: demoContent() });
+  const element = await mountElement({ content: withTwoRails() });
   await openWork(element, 'wiring');
   await press(element, '[data-view=rails]');
   await expect.poll(() => parts(element, 'elv-wiring .rails svg').length).toBe(2);
