@@ -202,9 +202,11 @@ test('what was measured stands beside what was worked out, with a verdict; what 
 
 test('what was measured has a table of its own on a wide sheet, with the rows that were measured', () => {
   const { tables } = sectionOf(report, 'runs');
-  expect(tables.map(({ title }) => title)).toEqual(['Entries', 'As measured', 'Calculated']);
+  // How cables are laid has one too, or the entries would not fit a page.
+  expect(tables.map(({ title }) => title)).toEqual(['Entries', 'Cable schedule', 'As measured', 'Calculated']);
+  expect(texts(report, 'runs', 1)[0]).toEqual(['1', 'L1-W1', 'Foyer', '2', 'M20']);
   // The runs of the demo that were measured, with their row numbers, in the order of the file.
-  expect(texts(report, 'runs', 1)).toEqual([
+  expect(texts(report, 'runs', 2)).toEqual([
     ['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50'], ['18', 'P1-W2', '0.00', '0.20'],
   ]);
 });

@@ -42,6 +42,9 @@ const MOST_COLUMNS = 15;
 /** What is measured at commissioning, and by how much it may differ. */
 const MEASURED = /^measured|Tolerance$/;
 
+/** How the cable of a run is laid, which makes its entries too wide for a page. */
+const LAID = /^(?:to|cable|cores|gland)$/;
+
 /**
  * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it
  * has no rows.
@@ -57,11 +60,14 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSe
   const isTag = ({ key }: Column) => key === SCHEMA[sheet].tag;
   const measured = columns.filter(({ key }) => MEASURED.test(key));
   const measuredRows = rows.filter(({ id }) => measured.some(({ key }) => schedule.isOwn(sheet, id, key)));
-  const entered = columns.filter((column) => column.role === 'input' && !measured.includes(column));
+  const laid = sheet === 'runs' ? columns.filter(({ key }) => LAID.test(key)) : [];
+  const entered = columns.filter((column) => column.role === 'input' && ![...measured, ...laid].includes(column));
   return {
     ...section,
     tables: [
       { title: words.say('Entries'), ...table(entered) },
+      ...(laid.length === 0 ? []
+        : [{ title: words.say('Cable schedule'), ...table(columns.filter((column) => isTag(column) || laid.includes(column))) }]),
       ...(measured.length === 0 ? []
         : [{
           title: words.say('As measured'),

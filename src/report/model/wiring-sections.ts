@@ -4,7 +4,7 @@ import {
   cableSchedule, holdsNothing, insideWires, progressOf, stripLines, tickState, wiredTerminals, type CableLine,
   type TickName, type WiredTerminal,
 } from '../../terminals/index.ts';
-import { numberCell, stateCell, TO_FILL, textCell, textColumns } from './cells.ts';
+import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
 import { progressSentence } from './progress-sentence.ts';
 import type { ReportCell, ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
@@ -29,7 +29,7 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
       case 'done': return textCell('☑');
       case 'otherwise': return textCell(words.say('changed'));
       // On paper it is ticked by hand; a spare terminal has nothing to tick.
-      case 'open': return holdsNothing(cells) ? textCell('') : { ...TO_FILL, text: '☐' };
+      case 'open': return textCell(holdsNothing(cells) ? '' : '☐');
     }
   };
   const progress = (those: readonly WiredTerminal[]) =>
