@@ -1,7 +1,7 @@
+import { unescaped } from './unescaped.ts';
+
 /** Name of the element that holds the schedule in a load table in HTML. */
 export const EMBEDDED_ID = 'elv-load-schedule';
-
-const CHARACTERS: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", apos: "'" };
 
 /** Whether a text is a page in HTML, or a piece of one that begins with a table, rather than JSON or a list. */
 export function isHtml(text: string): boolean {
@@ -18,5 +18,5 @@ export function embeddedSchedule(page: string): string | undefined {
   const from = start.index + start[0].length;
   const end = page.indexOf('</template>', from);
   if (end < 0) return undefined;
-  return page.slice(from, end).replace(/&(amp|lt|gt|quot|apos|#39);/g, (_entity, name: string) => CHARACTERS[name]!);
+  return unescaped(page.slice(from, end));
 }

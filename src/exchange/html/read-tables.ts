@@ -1,4 +1,5 @@
 import { isStruckThroughout, unstruck, withLook, type Look } from '../marked-text.ts';
+import { unescaped } from './unescaped.ts';
 
 /** A table of a page: its cells as texts, and which rows and columns are hidden or struck through, by place from 0. */
 export interface HtmlTable {
@@ -12,7 +13,6 @@ export interface HtmlTable {
 const [MOST_CELLS, MOST_SPAN, MOST_OPEN] = [2_000_000, 1000, 50];
 const TAG = /<(\/?)(table|tr|td|th|col|br|p|div|s|strike|del|sup|sub|span|font|[biua]|em|strong)\b([^<>]*)>/gi;
 const LOOKS: Readonly<Record<string, Look>> = { s: 'struck', strike: 'struck', del: 'struck', sup: 'raised', sub: 'lowered' };
-const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };
 
 /**
  * The tables of a page or of a clipboard (`text/html`). A text that spans rows stands in each of them, a number in the
@@ -161,10 +161,5 @@ function numberIn(attributes: string, name: string): number {
 }
 
 function plainText(html: string): string {
-  return html.replace(/<[^<>]*>/g, '').replace(/&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
-    (whole, hex?: string, decimal?: string, name?: string) => {
-      if (name !== undefined) return ENTITIES[name.toLowerCase()] ?? whole;
-      const code = hex === undefined ? Number(decimal) : parseInt(hex, 16);
-      return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
-    });
+  return unescaped(html.replace(/<[^<>]*>/g, ''));
 }

@@ -1,3 +1,5 @@
+import { unescaped } from '../../exchange/index.ts';
+
 /** A line of a page: a row of a table, or what stands by itself. */
 export interface PageLine {
   /** Section and kind, with the number of the table: only lines of one part are compared. */
@@ -11,14 +13,10 @@ export interface PageLine {
 }
 
 const TOKEN = /<!--[\s\S]*?-->|<(\/?)([a-z][a-z0-9]*)((?:[^>"']|"[^"]*"|'[^']*')*)>|[^<]+|</gi;
-const ENTITY = /&(amp|lt|gt|quot|apos|nbsp|#39);/g;
-const SIGNS: Readonly<Record<string, string>> = {
-  amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: '\u00a0', '#39': "'",
-};
 
 /** A text of HTML as it is read. */
 export function readAs(text: string): string {
-  return text.replace(ENTITY, (_entity, name: string) => SIGNS[name]!).replace(/[\s\u00a0\u202f]+/g, ' ').trim();
+  return unescaped(text).replace(/\s+/g, ' ').trim();
 }
 
 /** Elements whose text is a part of its own. */
