@@ -1,7 +1,7 @@
 import { css, html, nothing, unsafeCSS, type TemplateResult } from 'lit';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { placeParts, placingChanges, type Placement } from '../../src/mounting/index.ts';
+import { MOUNTED_SHEETS, placeParts, placingChanges, type Placement } from '../../src/mounting/index.ts';
 import { aboutRails, proposalsOf, railsTable, shownRails } from '../../src/report/model/rails-section.ts';
 import { panelView } from '../../src/report/panel-view.ts';
 import { PICTURE_STYLES, railsPicture } from '../../src/report/pictures/index.ts';
@@ -34,6 +34,8 @@ export class RailsView {
   #anew = false;
   #isWhole = false;
   #done = '';
+  /** What placing would come to, as it is shown. */
+  #placement: Placement = { placed: [], left: [], parted: [] };
 
   constructor(area: Area) {
     this.#area = area;
@@ -44,7 +46,8 @@ export class RailsView {
     const schedule = panelView(all, only);
     const panels = shownRails(schedule);
     const sentences = proposalsOf(schedule);
-    const isByHand = (['supplies', 'ways', 'branches', 'modules', 'feeds', 'terminals'] as const)
+    this.#placement = placeParts(all.document, all.figures, { anew: this.#anew });
+    const isByHand = MOUNTED_SHEETS
       .some((sheet) => all.rows(sheet).some(({ cells }) => (cells.mountedOn ?? null) !== null));
     return html`
       ${panels.length === 0 ? html`<p class="spoken">${words.say('No enclosure has the number and the length of its mounting rails entered.')}</p>`
@@ -53,20 +56,15 @@ export class RailsView {
       ${panels.map((panel) => html`
         <div class="rails" tabindex="0" role="group" aria-label=${words.say('Picture')}>${buildShape(railsPicture(schedule, panel))}</div>
         ${reportTables({ name: 'rails', title: words.say('Mounting rails'), sentences: [], tables: [railsTable(schedule, panel)] })}`)}
-      ${panels.length === 0 ? nothing : this.#preview(this.#placement(), isByHand)}`;
+      ${panels.length === 0 ? nothing : this.#preview(this.#placement, isByHand)}`;
   }
 
   foot(): TemplateResult {
     const { words, readonly } = this.#area;
-    const { placed, parted } = this.#placement();
+    const { placed, parted } = this.#placement;
     const isNothing = placed.length + (this.#anew ? parted.length : 0) === 0;
     return html`<span class="quiet spoken" role="status">${this.#done === '' || !isNothing ? words.say('One action, which undo takes back. What stands by hand stays, unless all are placed anew.') : this.#done}</span>
       <button type="button" class="primary" data-do="place" ?disabled=${readonly || isNothing} @click=${this.#place}>${words.say('Place parts on rails')}</button>`;
-  }
-
-  #placement(): Placement {
-    const { document, figures } = this.#area.schedule;
-    return placeParts(document, figures, { anew: this.#anew });
   }
 
   #preview({ placed, left, parted }: Placement, isByHand: boolean): TemplateResult {
@@ -97,7 +95,7 @@ export class RailsView {
 
   readonly #place = (): void => {
     const { schedule, words } = this.#area;
-    const placement = this.#placement();
+    const placement = this.#placement;
     this.#done = words.say('{n, plural, one {# part} other {# parts}} placed.', { n: placement.placed.length });
     this.#anew = false;
     schedule.act(words.say('Placing parts on rails'), placingChanges(schedule.document, placement));

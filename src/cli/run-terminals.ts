@@ -63,7 +63,7 @@ export const runTerminals = command(HELP, OPTIONS, async ({ values, positionals,
   schedule.act('Terminals', layoutChanges(schedule.document, layout));
   if (values.rails) {
     schedule.act('Rails', placingChanges(schedule.document, placeParts(schedule.document, schedule.figures, { anew: values.anew })));
-    for (const { id } of schedule.rows('enclosures')) proposalSentences(schedule, id).forEach(warn);
+    proposalSentences(schedule, schedule.rows('enclosures').map(({ id }) => id)).forEach(warn);
   }
   if (values.output !== undefined) {
     await writeText(writeSchedule(schedule.content(), { pretty: true }), values.output, out);

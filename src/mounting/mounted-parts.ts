@@ -6,7 +6,10 @@ import {
 /** Sheets of which each row stands on mounting rails, in the order of their purpose from the top; strips come last. */
 const ROW_SHEETS = ['feeds', 'supplies', 'ways', 'branches', 'modules'] as const;
 type RowSheet = (typeof ROW_SHEETS)[number];
-export type MountedSheet = RowSheet | 'terminals';
+
+/** All sheets of what stands on mounting rails. */
+export const MOUNTED_SHEETS = [...ROW_SHEETS, 'terminals'] as const;
+export type MountedSheet = (typeof MOUNTED_SHEETS)[number];
 
 /** Mains or extra-low voltage; a part that has both, or of which neither is known, has none. */
 export type Band = 'mains' | 'elv';
@@ -53,7 +56,9 @@ export class MountedParts {
   readonly #parts: Parts;
   readonly #strips: ReadonlyMap<string, readonly (readonly ListedTerminal[])[]>;
   readonly #bands: ReadonlyMap<string, Band>;
-  readonly #rows = new Map<string, { readonly sheet: RowSheet; readonly id: number }[]>();
+  readonly #rows: ReadonlyMap<string, readonly { readonly sheet: RowSheet; readonly id: number }[]>;
+  /** Outputs by the module that they name. */
+  readonly #outputs: ReadonlyMap<string, readonly number[]>;
 
   constructor(document: ScheduleDocument, figures: Figures) {
     const parts = this.#parts = new Parts(document, figures);
@@ -61,12 +66,10 @@ export class MountedParts {
     this.#bands = bandsOfPotentials(parts, terminals);
     this.#strips = new Map([...grouped(terminals, ({ enclosure }) => enclosure)]
       .map(([enclosure, those]) => [enclosure, [...grouped(those, ({ strip }) => strip).values()].map(inStripOrder)]));
-    for (const sheet of ROW_SHEETS) {
-      for (const row of document.rows(sheet)) {
-        const enclosure = isBlank(row) ? '' : parts.text(sheet, row.id, 'enclosure');
-        if (enclosure !== '') this.#rows.set(enclosure, [...this.#rows.get(enclosure) ?? [], { sheet, id: row.id }]);
-      }
-    }
+    const rows = ROW_SHEETS.flatMap((sheet) =>
+      document.rows(sheet).filter((row) => !isBlank(row)).map(({ id }) => ({ sheet, id })));
+    this.#rows = grouped(rows, ({ sheet, id }) => parts.text(sheet, id, 'enclosure'));
+    this.#outputs = grouped(parts.rows('outputs'), (id) => parts.text('outputs', id, 'module'));
   }
 
   /**
@@ -153,8 +156,8 @@ export class MountedParts {
       case 'ways': case 'branches': return 'elv';
       case 'modules': {
         const tag = parts.text(sheet, id, 'module');
-        const bands = parts.rows('outputs').filter((output) => tag !== '' && parts.text('outputs', output, 'module') === tag)
-          .map((output) => voltageBand(parts.number('outputs', output, 'voltage'), parts.text('outputs', output, 'kind')));
+        const bands = (tag === '' ? [] : this.#outputs.get(tag) ?? []).map((output) =>
+          voltageBand(parts.number('outputs', output, 'voltage'), parts.text('outputs', output, 'kind')));
         // A contact of which nothing is known may switch mains.
         return bands.length > 0 && bands.every((band) => band === 'elv') ? 'elv' : 'mains';
       }

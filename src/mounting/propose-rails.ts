@@ -1,8 +1,6 @@
 import { exceeds } from '../electrical/index.ts';
-import type { ScheduleDocument } from '../schedule/index.ts';
-import type { Figures } from '../terminals/index.ts';
 import { arrange } from './arrange.ts';
-import { MountedParts, type MountedPart } from './mounted-parts.ts';
+import type { MountedPart, MountedParts } from './mounted-parts.ts';
 
 /** Width of a module [mm], DIN 43880. */
 export const MODULE = 18;
@@ -23,9 +21,8 @@ export interface RailProposal {
  * @param reserve share of the rails that stays free, 0 to below 1; at 1 nothing fits.
  */
 export function proposeRails(
-  document: ScheduleDocument, figures: Figures, enclosure: string, reserve: number, lengths: readonly number[],
+  mounted: MountedParts, enclosure: string, reserve: number, lengths: readonly number[],
 ): RailProposal[] {
-  const mounted = new MountedParts(document, figures);
   return lengths.map((length) => {
     const { parts } = mounted.in(enclosure, length, { anew: true });
     return { length, count: railsFor(parts, length, reserve) };

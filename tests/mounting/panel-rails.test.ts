@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  END_BRACKET, panelRails, placeParts, placingChanges, proposeRails, railsFor, widthOnRail, type MountedPart,
+  END_BRACKET, MountedParts, panelRails, placeParts, placingChanges, proposeRails, railsFor, widthOnRail,
+  type MountedPart,
 } from '../../src/mounting/index.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
 import { layOutTerminals, layoutChanges } from '../../src/terminals/index.ts';
@@ -149,7 +150,7 @@ describe('how many rails hold everything', () => {
   it('divides strips for each length anew', () => {
     const schedule = scheduleOf({ enclosures: [{ enclosure: 'E1' }], terminals: terminals('X1', 50, { mountedOn: 2 }) });
     // 250 mm and two brackets stand on one rail of 300 mm; on rails of 150 mm there are 26 terminals to a rail.
-    expect(proposeRails(schedule.document, schedule.figures, 'E1', 0, [300, 150])).toEqual([{ length: 300, count: 1 }, { length: 150, count: 2 }]);
+    expect(proposeRails(new MountedParts(schedule.document, schedule.figures), 'E1', 0, [300, 150])).toEqual([{ length: 300, count: 1 }, { length: 150, count: 2 }]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { panelRails, type Outcome } from '../../mounting/index.ts';
+import { MOUNTED_SHEETS, panelRails, type Outcome } from '../../mounting/index.ts';
 import { inputColumns, type SheetName } from '../../schedule/index.ts';
 import { message, millimetres, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -24,8 +24,7 @@ const RAILS: Gathering<RailsFact> = {
   sheet: 'enclosures',
   reads: [
     ['enclosures', 'enclosure'], ['enclosures', 'rails'], ['enclosures', 'railLength'],
-    ...(['supplies', 'ways', 'branches', 'modules', 'feeds'] as const).flatMap((sheet) =>
-      ['enclosure', 'width', 'mountedOn'].map((key) => [sheet, key] as const)),
+    ...MOUNTED_SHEETS.flatMap((sheet) => ['enclosure', 'width', 'mountedOn'].map((key) => [sheet, key] as const)),
     ['supplies', 'rail'], ['supplies', 'units'], ['supplies', 'voltage'], ['ways', 'way'], ['ways', 'rail'], ['branches', 'branch'],
     ['modules', 'module'], ['outputs', 'output'], ['outputs', 'module'], ['outputs', 'voltage'], ['outputs', 'kind'], ['feeds', 'feed'],
     ['feeds', 'voltage'], ['runs', 'run'], ['runs', 'rail'], ['runs', 'way'],

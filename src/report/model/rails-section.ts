@@ -3,7 +3,7 @@ import { END_BRACKET, PARTITION, panelRails, type PanelRails } from '../../mount
 import { pictureText } from '../pictures/picture-text.ts';
 import { railsPictures } from '../pictures/rails-picture.ts';
 import { proposalSentences } from '../rails/proposal-sentences.ts';
-import { heatText, partName, standingOfRail, widthText } from '../rails/rail-figures.ts';
+import { heatText, partName, shownWidth, standingOfRail, widthText } from '../rails/rail-figures.ts';
 import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
 import type { ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
@@ -31,7 +31,7 @@ export function shownRails(schedule: LoadSchedule): PanelRails[] {
 
 /** What each enclosure in sight needs. */
 export function proposalsOf(schedule: LoadSchedule): string[] {
-  return filledRows(schedule, 'enclosures').flatMap(({ id }) => proposalSentences(schedule, id));
+  return proposalSentences(schedule, filledRows(schedule, 'enclosures').map(({ id }) => id));
 }
 
 /** What is counted on a rail. */
@@ -57,8 +57,8 @@ export function railsTable(schedule: LoadSchedule, panel: PanelRails): ReportTab
       ...panel.rails.map((rail) => ({
         cells: [
           textCell(String(rail.number)), textCell(rail.parts.length === 0 ? '–' : names(rail.parts)),
-          numberCell(words.number(Math.round(rail.used * 10) / 10)),
-          numberCell(words.number(Math.floor((panel.length - rail.used) * 10 + 1e-6) / 10)),
+          numberCell(words.number(shownWidth(rail.used))),
+          numberCell(words.number(shownWidth(panel.length - rail.used, 'down'))),
           numberCell(heatText(schedule, rail)),
           stateCell(standingOfRail(panel, rail), words),
         ],
@@ -66,7 +66,7 @@ export function railsTable(schedule: LoadSchedule, panel: PanelRails): ReportTab
       ...panel.unplaced.length === 0 ? [] : [{
         cells: [
           textCell('–'), textCell(names(panel.unplaced)),
-          numberCell(words.number(Math.round(panel.unplaced.reduce((sum, { width }) => sum + width, 0) * 10) / 10)),
+          numberCell(words.number(shownWidth(panel.unplaced.reduce((sum, { width }) => sum + width, 0)))),
           numberCell(''), numberCell(''), stateCell('over', words),
         ],
       }],

@@ -1,37 +1,33 @@
 import { neededArea } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { MODULE, MODULES, MountedParts, railsFor } from '../../mounting/index.ts';
+import { MODULE, MODULES, MountedParts, proposeRails } from '../../mounting/index.ts';
 import { degrees, percent, roundedUp } from '../../words/index.ts';
 import { widthText } from './rail-figures.ts';
 
 /**
- * What an enclosure needs for all that is entered: mounting rails of a few lengths with its reserve, and the cooling
- * surface for its heat, each in plain sentences; none where nothing is mounted in it.
+ * What enclosures, by the ids of their rows, need for all that is entered: mounting rails of a few lengths with the
+ * reserve, and the cooling surface for the heat, each in plain sentences; none where nothing is mounted.
  */
-export function proposalSentences(schedule: LoadSchedule, id: number): string[] {
-  return [...railSentences(schedule, id), ...heatSentences(schedule, id)];
+export function proposalSentences(schedule: LoadSchedule, ids: readonly number[]): string[] {
+  const mounted = new MountedParts(schedule.document, schedule.figures);
+  return ids.flatMap((id) => [...railSentences(schedule, mounted, id), ...heatSentences(schedule, id)]);
 }
 
-function railSentences(schedule: LoadSchedule, id: number): string[] {
-  const { words, document, figures } = schedule;
+function railSentences(schedule: LoadSchedule, mounted: MountedParts, id: number): string[] {
+  const { words } = schedule;
   const enclosure = schedule.value('enclosures', id, 'enclosure');
   const [own, reserve] = [schedule.value('enclosures', id, 'railLength'), schedule.value('enclosures', id, 'reserve')];
   if (typeof enclosure !== 'string' || typeof reserve !== 'number') return [];
-  const mounted = new MountedParts(document, figures);
   const { parts, lacking } = mounted.in(enclosure, Infinity);
   const unknown = lacking === 0 ? [] : [words.say(
     '{enclosure}: {n, plural, one {# part has} other {# parts have}} no width yet and {n, plural, one {is} other {are}} not counted.', { enclosure, n: lacking }
   )];
   if (parts.length === 0) return unknown;
-  const usual = MODULES.map((modules) => ({ length: modules * MODULE, modules }));
-  const lengths = [
-    ...typeof own === 'number' ? [{ length: own, modules: undefined }] : [], ...usual.filter(({ length }) => length !== own),
-  ];
-  const counted = lengths.map(({ length, modules }) =>
-    ({ length, modules, count: railsFor(mounted.in(enclosure, length, { anew: true }).parts, length, reserve) }));
-  const said = counted.flatMap(({ length, modules, count }) => count === null ? [] : [modules === undefined
+  const usual = MODULES.map((modules) => modules * MODULE).filter((length) => length !== own);
+  const counted = proposeRails(mounted, enclosure, reserve, [...typeof own === 'number' ? [own] : [], ...usual]);
+  const said = counted.flatMap(({ length, count }) => count === null ? [] : [length === own
     ? words.say('{count, plural, one {# rail} other {# rails}} of {length}', { count, length: widthText(schedule, length) })
-    : words.say('{count, plural, one {# rail} other {# rails}} of {length} ({modules} modules)', { count, length: widthText(schedule, length), modules })]);
+    : words.say('{count, plural, one {# rail} other {# rails}} of {length} ({modules} modules)', { count, length: widthText(schedule, length), modules: length / MODULE })]);
   const short = counted.filter(({ count }) => count === null).map(({ length }) => widthText(schedule, length));
   return [
     ...unknown,

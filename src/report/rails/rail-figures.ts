@@ -44,9 +44,11 @@ export function partName({ document, words }: LoadSchedule, { sheet, ids: [id], 
 export const standingOfRail = ({ lacking }: PanelRails, { isOver }: PanelRail): Standing =>
   isOver ? 'over' : lacking > 0 ? 'incomplete' : 'ok';
 
-/** A width in words: `62 mm`, with a decimal where it has one; `side` rounds what is left to the safe side. */
-export function widthText({ words }: LoadSchedule, width: number, side?: 'down'): string {
-  const tenths = width * 10;
-  const rounded = (side === 'down' ? Math.floor(tenths + 1e-6) : Math.round(tenths)) / 10;
-  return `${words.number(rounded)}\u00a0mm`;
+/** A width [mm] as it is shown, to a tenth; `side` rounds what is left to the safe side. */
+export function shownWidth(width: number, side?: 'down'): number {
+  return (side === 'down' ? Math.floor(width * 10 + 1e-6) : Math.round(width * 10)) / 10;
 }
+
+/** A width in words: `62 mm`, with a decimal where it has one; `side` rounds what is left to the safe side. */
+export const widthText = ({ words }: LoadSchedule, width: number, side?: 'down'): string =>
+  `${words.number(shownWidth(width, side))}\u00a0mm`;

@@ -1,5 +1,6 @@
 import { freeNodes, loadingRatio } from '../../electrical/index.ts';
 import type { Sheet, Suggestion } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -117,10 +118,7 @@ export const branches: Sheet = {
       title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
       optional: true, help: 'Width of its coupler on the mounting rail.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that its coupler stands on, from the top; empty: wherever it finds room.',
-    },
+    mountedOnColumn('its coupler stands on', 'it finds'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,

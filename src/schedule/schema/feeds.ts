@@ -1,6 +1,7 @@
 import { BREAKER_CURVES, demandCurrent, feedInrush, loadingRatio, spareCurrent } from '../../electrical/index.ts';
 import { worstCase } from './case-columns.ts';
 import type { Sheet } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -124,10 +125,7 @@ export const feeds: Sheet = {
       title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
       help: 'Width of its breaker on the mounting rail.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that its breaker stands on, from the top; empty: wherever it finds room.',
-    },
+    mountedOnColumn('its breaker stands on', 'it finds'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,

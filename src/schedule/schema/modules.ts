@@ -1,6 +1,7 @@
 import { headroom } from '../../electrical/index.ts';
 import { boughtColumns } from './bought.ts';
 import type { Sheet } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -56,10 +57,7 @@ export const modules: Sheet = {
       title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
       help: 'Width on the mounting rail.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that it stands on, from the top; empty: wherever it finds room.',
-    },
+    mountedOnColumn('it stands on', 'it finds'),
     ...boughtColumns('module'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {

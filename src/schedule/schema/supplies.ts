@@ -6,6 +6,7 @@ import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
 import { togetherDemand, worstCase } from './case-columns.ts';
 import type { CellValue, Sheet } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 import { measuredColumns } from './measured.ts';
 import { supplySolution } from './supply-solution.ts';
 import { PURPOSES } from './types.ts';
@@ -295,10 +296,7 @@ export const supplies: Sheet = {
       title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
       optional: true, help: 'Width of one unit on its mounting rail, with the clearance that it asks for.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that its units stand on, from the top; empty: wherever they find room.',
-    },
+    mountedOnColumn('its units stand on', 'they find'),
     {
       role: 'input', key: 'standbyHours', rare: 'battery',
       title: 'Standby', kind: 'number', unit: 'h', safeSide: 'up', min: 0, max: 1000,

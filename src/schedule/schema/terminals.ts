@@ -1,4 +1,5 @@
 import type { Sheet, SheetName } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 
 /** What is carried out when a terminal is wired: another connection asks for another tick. */
 const CONNECTION = ['inside', 'potential', 'outside', 'core', 'bridge'] as const;
@@ -76,10 +77,7 @@ export const terminals: Sheet = {
       role: 'input', key: 'width', rare: 'mounting', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0,
       decimals: 1, optional: true, help: 'Width that it takes of a mounting rail.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that it stands on with its strip, from the top; empty: wherever that finds room.',
-    },
+    mountedOnColumn('it stands on with its strip', 'that finds'),
     {
       role: 'input', key: 'wired', rare: 'progress', title: 'Wired', kind: 'boolean', help: 'Both its conductors are in.',
       tick: { by: 'by', on: 'on', as: 'wiredAs', of: CONNECTION },

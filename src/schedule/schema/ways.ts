@@ -4,6 +4,7 @@ import {
 import { boughtColumns } from './bought.ts';
 import { togetherDemand, worstCase } from './case-columns.ts';
 import type { Sheet, TotalPart } from './column.ts';
+import { mountedOnColumn } from './mounted.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -124,10 +125,7 @@ export const ways: Sheet = {
       role: 'input', key: 'width', rare: 'mounting', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
       decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
     },
-    {
-      role: 'input', key: 'mountedOn', rare: 'mounting', title: 'Mounting rail', kind: 'integer', min: 1, optional: true,
-      help: 'Number of the mounting rail that it stands on, from the top; empty: wherever it finds room.',
-    },
+    mountedOnColumn('it stands on', 'it finds'),
     ...boughtColumns('way'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
