@@ -4,7 +4,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { drawing, type Drawing, type DrawingKind } from '../../src/report/drawings/index.ts';
 import { pictureText, type Shape } from '../../src/report/pictures/index.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
-import { fileName, saveFile } from '../load-schedule/files.ts';
+import { fileName, inFileName, saveFile } from '../load-schedule/files.ts';
 import { controls, icon } from '../look/index.ts';
 import { buildShape } from '../pictures/build-shape.ts';
 import { styles } from './schedule-drawings.styles.ts';
@@ -105,8 +105,8 @@ export class ScheduleDrawings extends LitElement {
     const drawn = drawing(this.schedule, this.kind, this.#panel, IN_A_FILE);
     if (drawn.sheets === 0) return;
     const ending = this.kind === 'oneLine' ? '-one-line.svg' : '-branches.svg';
-    const panel = this.#panel?.normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+/, '');
-    const name = panel === undefined || panel === '' ? fileName(this.schedule, ending) : panel + ending;
+    const panel = inFileName(this.#panel ?? '');
+    const name = panel === '' ? fileName(this.schedule, ending) : panel + ending;
     saveFile({ name, text: pictureText(drawn.sheet(0), { standalone: true }) }, 'image/svg+xml');
   };
 

@@ -8,14 +8,17 @@ export interface NamedText {
   readonly text: string;
 }
 
+/** A text as a part of the name of a file; empty where nothing of it may stand there. */
+export const inFileName = (text: string): string =>
+  text.normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
+
 /**
  * Name for a file of this schedule, made of its panel or project.
  * @param ending what the file holds, as its name ends: that of a schedule unless said otherwise.
  */
 export function fileName(schedule: LoadSchedule, ending = '.schedule.json'): string {
   const { panel, project } = schedule.document.details;
-  const base = (panel ?? project ?? 'load')
-    .normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
+  const base = inFileName(panel ?? project ?? 'load');
   return `${base === '' ? 'load' : base}${ending}`;
 }
 

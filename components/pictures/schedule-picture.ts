@@ -4,7 +4,7 @@ import {
   branchesPicture, pictureText, runPicture, suppliesPicture, type Shape,
 } from '../../src/report/pictures/index.ts';
 import { tagOf } from '../../src/schedule/index.ts';
-import { saveFile } from '../load-schedule/files.ts';
+import { inFileName, saveFile } from '../load-schedule/files.ts';
 import { controls, icon } from '../look/index.ts';
 import { buildShape } from './build-shape.ts';
 import { styles } from './schedule-picture.styles.ts';
@@ -82,7 +82,7 @@ export class SchedulePicture extends LitElement {
   #fileName(): string {
     const row = this.kind === 'run' ? this.schedule?.document.row('runs', this.run) : undefined;
     const tag = row === undefined ? '' : tagOf('runs', row);
-    return `${[this.kind, tag].filter((part) => part !== '').join('-').normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-')}.svg`;
+    return `${inFileName([this.kind, tag].filter((part) => part !== '').join('-'))}.svg`;
   }
 
   #follow(): void {

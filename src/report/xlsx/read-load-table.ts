@@ -4,8 +4,8 @@ import { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
 import { ENGLISH, LANGUAGES, loadWords, message, type Words } from '../../words/index.ts';
 import { notCompared, readScope, type Verification } from '../verify/verification.ts';
+import { compareWorksheets } from './compare-worksheets.ts';
 import { editsOf } from './edits.ts';
-import { compareWorksheets } from './figure-edits.ts';
 import { worksheetName } from './package-parts.ts';
 import { EMBEDDED_SHEET } from './report-sheets.ts';
 

@@ -44,8 +44,15 @@ function renamed(
 ): { readonly changes: Change[]; readonly inDoubt: readonly Place[] } {
   const key = SCHEMA[sheet].tag;
   const changes: Change[] = [];
+  const naming = SHEET_NAMES.map((name) => ({
+    name, references: inputColumns(name).filter(({ to }) => to === sheet),
+    texts: inputColumns(name).filter(({ names }) => names?.includes(sheet)),
+  })).filter(({ references, texts }) => references.length + texts.length > 0);
   const bearers = new Map<unknown, number>();
-  for (const { cells } of document.rows(sheet)) bearers.set(cells[key], (bearers.get(cells[key]) ?? 0) + 1);
+  // Nothing names a device, of which a list may rename thousands.
+  for (const { cells } of naming.length === 0 ? [] : document.rows(sheet)) {
+    bearers.set(cells[key], (bearers.get(cells[key]) ?? 0) + 1);
+  }
   const following = new Map<unknown, string>();
   for (const [id, tag] of tags) {
     const before = document.row(sheet, id)?.cells[key] ?? null;
@@ -57,10 +64,7 @@ function renamed(
   if (following.size === 0) return { changes, inDoubt: [] };
   const isTag = tagsOf(document);
   const inDoubt: Place[] = [];
-  for (const name of SHEET_NAMES) {
-    const references = inputColumns(name).filter(({ to }) => to === sheet);
-    const texts = inputColumns(name).filter(({ names }) => names?.includes(sheet));
-    if (references.length + texts.length === 0) continue;
+  for (const { name, references, texts } of naming) {
     for (const { id, cells } of document.rows(name)) {
       const after: Record<string, Cells[string]> = {};
       for (const { key } of references) {
