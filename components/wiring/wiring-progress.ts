@@ -8,7 +8,7 @@ import { lastPart, shownTerminals } from '../../src/report/model/wiring-sections
 import { panelView } from '../../src/report/panel-view.ts';
 import { grouped, type Change } from '../../src/schedule/index.ts';
 import {
-  holdsNothing, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, type TickName,
+  holdsNothing, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, TICK_NAMES, type TickName,
   type WiredTerminal,
 } from '../../src/terminals/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
@@ -26,8 +26,6 @@ const SHOWN = {
   all: message('All terminals'), wired: message('Left to wire'), checked: message('Left to check'),
 } as const;
 type Shown = keyof typeof SHOWN;
-
-const TICK_NAMES: readonly TickName[] = ['wired', 'checked'];
 
 /** With more terminals than this, all groups but the first are closed until a person opens them. */
 const MOST_OPEN = 200;

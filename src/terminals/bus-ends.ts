@@ -1,6 +1,12 @@
 import { grouped, tagOf, type ScheduleDocument } from '../schedule/index.ts';
 import { listTerminals, type ListedTerminal } from './placed-terminals.ts';
 
+/**
+ * A line has two ends, each with a terminating resistor, and none elsewhere: TIA-485-A, which drives two of 120 Ω, and
+ * ISO 11898-2; from memory.
+ */
+export const BUS_ENDS = 2;
+
 /** What terminals show of the terminators of a branch; terminals are named by designation. */
 export interface BusEnds {
   /** Terminators on terminals. */
@@ -15,14 +21,15 @@ export interface BusEnds {
 export function busEnds(document: ScheduleDocument): Map<number, BusEnds> {
   const found = new Map<number, BusEnds>();
   const terminals = listTerminals(document);
+  const ofResistors = grouped(terminals.filter(({ inside }) => /:R[12]$/.test(inside)), ({ inside }) => inside.slice(0, -3));
+  const onCables = grouped(terminals.filter(({ outside, potential }) => outside !== '' && / [+-]$/.test(potential)),
+    ({ potential }) => potential.slice(0, -2));
   for (const row of document.rows('branches')) {
     const branch = tagOf('branches', row);
     if (branch === '') continue;
-    const ofResistor = terminals.filter(({ inside }) => inside === `${branch}:R1` || inside === `${branch}:R2`);
-    const ends = [...grouped(ofResistor, ({ enclosure }) => enclosure)];
+    const ends = [...grouped(ofResistors.get(branch) ?? [], ({ enclosure }) => enclosure)];
     if (ends.length === 0) continue;
-    const inCables = terminals.filter(({ outside, potential }) =>
-      outside !== '' && (potential === `${branch} +` || potential === `${branch} -`));
+    const inCables = onCables.get(branch) ?? [];
     const cablesIn = (enclosure: string) =>
       [...new Set(inCables.filter((each) => each.enclosure === enclosure).map(({ outside }) => outside))];
     // At an end of the line one cable goes on from the terminator; two go by it.

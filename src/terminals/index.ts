@@ -10,7 +10,7 @@ export {
   type WiredTerminal,
 } from './wiring.ts';
 export {
-  holdsNothing, isDisturbed, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, type Progress,
-  type TickName, type TickState,
+  holdsNothing, isDisturbed, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, TICK_NAMES,
+  type Progress, type TickName, type TickState,
 } from './progress.ts';
-export { busEnds, type BusEnds } from './bus-ends.ts';
+export { BUS_ENDS, busEnds, type BusEnds } from './bus-ends.ts';

@@ -21,6 +21,8 @@ export class Parts {
   readonly #byTag = new Map<SheetName, Map<string, number>>();
   #chains: Map<string, Chain[]> | undefined;
   #busRuns: Map<string, number[]> | undefined;
+  /** Rows with a tag by the rail that they name. */
+  #onRails: ReadonlyMap<'ways' | 'outputs', ReadonlyMap<string, readonly number[]>> | undefined;
 
   constructor(document: ScheduleDocument, figures: Figures) {
     this.#document = document;
@@ -135,18 +137,17 @@ export class Parts {
    * of the outputs that switch its loads.
    */
   chainsOfRail(rail: string): readonly Pick<Chain, 'enclosure' | 'connections' | 'amps'>[] {
+    this.#onRails ??= new Map((['ways', 'outputs'] as const).map((sheet) => [sheet, grouped(
+      this.rows(sheet).filter((id) => this.text(sheet, id, this.tagKey(sheet)) !== ''), (id) => this.text(sheet, id, 'rail'))]));
     const chains = new Map<string, Map<string, number | null>>();
     const add = (enclosure: string, connection: string, amps: number | null): void => {
       const chain = chains.get(enclosure) ?? new Map<string, number | null>();
       chains.set(enclosure, chain.set(connection, sum([chain.get(connection) ?? 0, amps])));
     };
-    for (const id of this.rows('ways')) {
-      const way = this.text('ways', id, 'way');
-      if (way === '' || this.text('ways', id, 'rail') !== rail) continue;
-      add(this.text('ways', id, 'enclosure'), `${way}:1`, this.number('ways', id, 'demand'));
+    for (const id of this.#onRails.get('ways')!.get(rail) ?? []) {
+      add(this.text('ways', id, 'enclosure'), `${this.text('ways', id, 'way')}:1`, this.number('ways', id, 'demand'));
     }
-    for (const id of this.rows('outputs')) {
-      if (this.text('outputs', id, 'output') === '' || this.text('outputs', id, 'rail') !== rail) continue;
+    for (const id of this.#onRails.get('outputs')!.get(rail) ?? []) {
       add(this.enclosureOfOutput(id), this.#commonOf(id), this.number('outputs', id, 'current'));
     }
     return [...chains].map(([enclosure, chain]) =>

@@ -3,8 +3,9 @@ import {
   type TickedBy,
 } from '../schedule/index.ts';
 
-/** What is ticked of a terminal. */
-export type TickName = 'wired' | 'checked';
+/** What is ticked of a terminal, one after the other. */
+export const TICK_NAMES = ['wired', 'checked'] as const;
+export type TickName = (typeof TICK_NAMES)[number];
 
 /** A tick is not made, made, or made for another connection than the terminal has now: then it counts for nothing. */
 export type TickState = 'open' | 'done' | 'otherwise';
@@ -26,8 +27,8 @@ export function tickState(cells: Cells, name: TickName): TickState {
 }
 
 /** Whether a tick that counts before counts no longer behind a change. */
-export const isDisturbed = (before: Cells, after: Cells): boolean => (['wired', 'checked'] as const)
-  .some((name) => tickState(before, name) === 'done' && tickState(after, name) === 'otherwise');
+export const isDisturbed = (before: Cells, after: Cells): boolean =>
+  TICK_NAMES.some((name) => tickState(before, name) === 'done' && tickState(after, name) === 'otherwise');
 
 /** What a tick was made for; empty where that was not kept, as of one that a list brought. */
 export const tickedFor = (cells: Cells, name: TickName): string => String(cells[TICKS[name].as] ?? '');
@@ -44,8 +45,7 @@ export function progressOf(terminals: readonly Cells[]): Progress {
   const done = (name: TickName) => held.filter((cells) => tickState(cells, name) === 'done').length;
   return {
     terminals: held.length, wired: done('wired'), checked: done('checked'),
-    otherwise: terminals.filter((cells) => (['wired', 'checked'] as const)
-      .some((name) => tickState(cells, name) === 'otherwise')).length,
+    otherwise: terminals.filter((cells) => TICK_NAMES.some((name) => tickState(cells, name) === 'otherwise')).length,
   };
 }
 

@@ -38,7 +38,7 @@ export function terminalFaults(document: ScheduleDocument, figures: Figures): Ma
   const say: Say = ({ row: { id } }, fault) => { found.set(id, { ...found.get(id), ...fault }); };
   findBridges(terminals, say);
   findEnds(parts, terminals, say);
-  findOtherwise(parts, terminals, insideWires(document, figures), say);
+  findOtherwise(parts, terminals, insideWires(document, figures, parts), say);
   findCores(parts, terminals, say);
   findCrowds(terminals, say);
   findApart(parts, terminals, say);

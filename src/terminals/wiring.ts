@@ -50,9 +50,11 @@ function destinationOf(parts: Parts, outside: string): string {
  * Conductors from part to part: the plus of each supply looped through the inputs of its ways and the commons of the
  * outputs that switch its loads, the line of each feed through the inputs of its supplies, and the commons of outputs,
  * each fed from the one before. None of them leaves its enclosure.
+ * @param parts the same read by tag, where they are read already.
  */
-export function insideWires(document: ScheduleDocument, figures: Figures): InsideWire[] {
-  const parts = new Parts(document, figures);
+export function insideWires(
+  document: ScheduleDocument, figures: Figures, parts = new Parts(document, figures),
+): InsideWire[] {
   const wires: InsideWire[] = [];
   const chain = (
     enclosure: string, potential: string, connections: readonly string[], amps: readonly (number | null)[],

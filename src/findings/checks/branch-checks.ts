@@ -1,6 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
-import { busEnds, type BusEnds } from '../../terminals/index.ts';
+import { BUS_ENDS, busEnds, type BusEnds } from '../../terminals/index.ts';
 import {
   message, metres, milliamps, percent, roundedDown, roundedUp, type MessageValues,
 } from '../../words/index.ts';
@@ -10,9 +10,6 @@ import type { Severity } from '../finding.ts';
 import { excessIn, missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { railAbsent } from './rail-checks.ts';
 import { widthMissing } from './width-checks.ts';
-
-/** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
-const ENDS = 2;
 
 const ON_TERMINALS: Gathering<BusEnds> = {
   sheet: 'branches',
@@ -130,7 +127,7 @@ export const branchChecks: readonly Check[] = [
     '{name}: what some of its devices take from the bus is not known, so they take at least as much as shown.'
   ), (row) => row.value('busCurrent') !== null && row.missing('busDemand') > 0),
   overLimit({
-    rule: 'branch-over-terminators', sheet: 'branches', key: 'terminators', limit: () => ENDS,
+    rule: 'branch-over-terminators', sheet: 'branches', key: 'terminators', limit: () => BUS_ENDS,
     message: message(
       '{name} has {value} terminating resistors, {excess} more than the two at its ends: they load its drivers. Take out those that are not at an end of the line.'
     ),
@@ -140,19 +137,19 @@ export const branchChecks: readonly Check[] = [
     rule: 'branch-under-terminators', sheet: 'branches', key: 'terminators', severity: 'near', inStatus: true,
     find: (row) => {
       const terminators = row.number('terminators');
-      return terminators === null || terminators >= ENDS ? undefined : {
-        value: terminators, limit: ENDS,
+      return terminators === null || terminators >= BUS_ENDS ? undefined : {
+        value: terminators, limit: BUS_ENDS,
         message: row.say(
           '{name} has {terminators, plural, one {# terminating resistor} other {# terminating resistors}} of the {ends} at its ends: what is sent is reflected there. Fit one at each end of the line.',
-          { terminators, ends: ENDS }
+          { terminators, ends: BUS_ENDS }
         ),
       };
     },
   },
   railAbsent('branch-rail-absent', 'branches'),
-  onTerminals('branch-over-terminators-on-terminals', 'over', ({ terminators }) => terminators <= ENDS ? undefined : {
+  onTerminals('branch-over-terminators-on-terminals', 'over', ({ terminators }) => terminators <= BUS_ENDS ? undefined : {
     said: message('{name} has {terminators} terminating resistors on terminals, and a line has {ends}, at its ends: they load its drivers. Take out those that are not at an end of the line.'),
-    values: { terminators, ends: ENDS },
+    values: { terminators, ends: BUS_ENDS },
   }),
   onTerminals('branch-terminator-midway', 'near', ({ midway }) => midway && {
     said: message('{name} goes on from the terminals {terminals} by {cables}, so their terminating resistor is not at an end of the line. Take it out, and fit one at each end.'),

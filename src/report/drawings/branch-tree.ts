@@ -1,12 +1,10 @@
 import type { PanelChoice } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
+import { BUS_ENDS } from '../../terminals/index.ts';
 import { figureText, nameOf, numberAt } from '../pictures/words.ts';
-import { plain, quiet, type DrawnNode } from './drawn-node.ts';
+import { missingNode, plain, quiet, type DrawnNode } from './drawn-node.ts';
 import type { Piece } from './flow-text.ts';
 import { Gathered } from './gathered.ts';
-
-/** A line has two ends, each with a terminating resistor: TIA-485-A, ISO 11898-2, from memory. */
-const ENDS = 2;
 
 /**
  * The bus branches of a panel as they are cabled: from the port in the panel along each cable to its devices in the
@@ -18,16 +16,11 @@ export function* branchTree(schedule: LoadSchedule, panel: PanelChoice): Iterabl
   const rows = new Gathered(schedule, panel);
   const atPort = new Set(rows.rows('terminals').map((id) => rows.text('terminals', id, 'inside'))
     .filter((text) => text.endsWith(':R1')).map((text) => text.slice(0, -':R1'.length)));
-  const { words } = schedule;
   const unnamed = rows.on('devices', 'branch', -1).filter((id) => rows.text('devices', id, 'branch') !== '');
   const astray = rows.astray('devices', 'branch', unnamed);
   for (const id of rows.rows('branches')) yield branchNode(rows, id, atPort.has(nameOf(schedule, 'branches', id)));
   for (const [tag, devices] of astray) {
-    yield {
-      name: tag, symbols: [{ name: 'unknown' }], isLoose: true, standing: 'incomplete', figures: [],
-      about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }],
-      children: devices.map((id) => deviceNode(schedule, id)),
-    };
+    yield missingNode(tag, devices.map((id) => deviceNode(schedule, id)), schedule.words);
   }
 }
 
@@ -41,7 +34,7 @@ function branchNode(rows: Gathered, id: number, isAtPort: boolean): DrawnNode {
   const count = terminatorsOf(schedule, id);
   const isLine = runs.length === 1 && others.length === 0;
   const sign = (isFitted: boolean) => ({ name: 'terminator' as const, figure: isFitted ? '' : '?' });
-  const isWhole = count !== null && count >= ENDS;
+  const isWhole = count !== null && count >= BUS_ENDS;
   const limit = numberAt(schedule, 'branches', id, 'limit');
   const most = numberAt(schedule, 'branches', id, 'maxCable');
   return {
@@ -82,7 +75,7 @@ function terminatorsOf(schedule: LoadSchedule, id: number): number | null {
   const counted = numberAt(schedule, 'branches', id, 'terminators');
   if (counted !== null) return counted;
   const marked = schedule.value('branches', id, 'terminated');
-  return marked === true ? ENDS : null;
+  return marked === true ? BUS_ENDS : null;
 }
 
 function terminatorWords(schedule: LoadSchedule, id: number, count: number | null): Piece {
@@ -91,9 +84,9 @@ function terminatorWords(schedule: LoadSchedule, id: number, count: number | nul
     return schedule.value('branches', id, 'terminated') === false ? { text: words.say('not terminated'), look: 'near' }
       : quiet(words.say('terminators not known'));
   }
-  if (count > ENDS) return { text: words.say('{count} terminators, {more} too many', { count, more: count - ENDS }), look: 'over' };
-  if (count === ENDS) return plain(words.say('terminated at both ends'));
-  return { text: words.say('{count} of {ends} terminators', { count, ends: ENDS }), look: 'near' };
+  if (count > BUS_ENDS) return { text: words.say('{count} terminators, {more} too many', { count, more: count - BUS_ENDS }), look: 'over' };
+  if (count === BUS_ENDS) return plain(words.say('terminated at both ends'));
+  return { text: words.say('{count} of {ends} terminators', { count, ends: BUS_ENDS }), look: 'near' };
 }
 
 function runNode(schedule: LoadSchedule, id: number, devices: readonly number[]): DrawnNode {

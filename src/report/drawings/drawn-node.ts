@@ -1,5 +1,6 @@
 import type { Standing } from '../../findings/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { Piece } from './flow-text.ts';
 import type { SymbolName } from './symbols.ts';
 
@@ -24,6 +25,14 @@ export interface DrawnNode {
 
 /** Columns of a wide drawing, beside what feeds them: runs in the first, what hangs on them in the second. */
 export type Column = 'runs' | 'loads';
+
+/** What is named by a tag that no row bears, with what names it. */
+export function missingNode(tag: string, children: readonly DrawnNode[], words: Words): DrawnNode {
+  return {
+    name: tag, symbols: [{ name: 'unknown' }], isLoose: true, standing: 'incomplete', figures: [], children,
+    about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }],
+  };
+}
 
 /** A part of a text that is a figure. */
 export const plain = (text: string): Piece => ({ text });

@@ -1,5 +1,5 @@
 import { panelOf, type PanelChoice } from '../../engine/index.ts';
-import { isBlank, type SheetName } from '../../schedule/index.ts';
+import { grouped, isBlank, type SheetName } from '../../schedule/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 
 /** Rows of one panel by what they hang on, gathered in one pass over each sheet. */
@@ -32,26 +32,14 @@ export class Gathered {
     const name = `${sheet}.${key}`;
     let groups = this.#on.get(name);
     if (groups === undefined) {
-      const made = new Map<number, number[]>();
-      for (const id of this.rows(sheet)) {
-        const to = this.schedule.target(sheet, id, key);
-        const group = made.get(to);
-        if (group === undefined) made.set(to, [id]);
-        else group.push(id);
-      }
-      this.#on.set(name, groups = made);
+      this.#on.set(name, groups = grouped(this.rows(sheet), (id) => this.schedule.target(sheet, id, key)));
     }
     return groups.get(target) ?? [];
   }
 
   /** Rows by a tag that they name and that no row bears, or by an empty text where they name none. */
   astray(sheet: SheetName, key: string, ids: readonly number[]): Map<string, number[]> {
-    const groups = new Map<string, number[]>();
-    for (const id of ids) {
-      const tag = this.text(sheet, id, key);
-      groups.set(tag, [...groups.get(tag) ?? [], id]);
-    }
-    return groups;
+    return grouped(ids, (id) => this.text(sheet, id, key));
   }
 
   text(sheet: SheetName, id: number, key: string): string {

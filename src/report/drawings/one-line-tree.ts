@@ -1,8 +1,9 @@
+import { BREAKER_CURVES } from '../../electrical/index.ts';
 import type { PanelChoice } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, formatCell, type SheetName } from '../../schedule/index.ts';
+import { columnOf, formatCell, grouped, type SheetName } from '../../schedule/index.ts';
 import { figureText, nameOf, numberAt } from '../pictures/words.ts';
-import { plain, quiet, type DrawnNode } from './drawn-node.ts';
+import { missingNode, plain, quiet, type DrawnNode } from './drawn-node.ts';
 import type { Piece } from './flow-text.ts';
 import { Gathered } from './gathered.ts';
 import { loadsNode } from './loads.ts';
@@ -49,11 +50,7 @@ class OneLine {
 
   roots(): DrawnNode[] {
     const { words } = this.#schedule;
-    const onFeed = new Map<number, number[]>();
-    for (const id of this.#supplies) {
-      const feed = this.#schedule.target('supplies', id, 'feed');
-      onFeed.set(feed, [...onFeed.get(feed) ?? [], id]);
-    }
+    const onFeed = grouped(this.#supplies, (id) => this.#schedule.target('supplies', id, 'feed'));
     return [
       ...this.#feeds.map((id) => this.#feed(id, onFeed.get(id) ?? [])),
       ...this.#astray('supplies', 'feed', onFeed.get(-1) ?? [], words.say('Feed not known'), (ids) => ids.map((id) => this.#supply(id))),
@@ -70,12 +67,10 @@ class OneLine {
     sheet: SheetName, key: string, ids: readonly number[], unnamed: string,
     draw: (ids: readonly number[]) => DrawnNode[],
   ): DrawnNode[] {
-    const { words } = this.#schedule;
-    return [...this.#rows.astray(sheet, key, ids)].map(([tag, of]): DrawnNode => ({
-      name: tag === '' ? unnamed : tag, symbols: [{ name: 'unknown' }], isLoose: true, standing: tag === '' ? null : 'incomplete',
-      about: tag === '' ? [] : [{ text: words.say('is not in the schedule'), look: 'incomplete' }], figures: [],
-      children: draw(of),
-    }));
+    return [...this.#rows.astray(sheet, key, ids)].map(([tag, of]): DrawnNode => {
+      const node = missingNode(tag, draw(of), this.#schedule.words);
+      return tag === '' ? { ...node, name: unnamed, standing: null, about: [] } : node;
+    });
   }
 
   #feed(id: number, supplies: readonly number[]): DrawnNode {
@@ -152,10 +147,7 @@ class OneLine {
         name: '', symbols: [{ name: 'none' }], feeds: 'runs', about: [quiet(words.say('without a way'))], figures: [], standing: null,
         children: [this.#run(id)],
       }))
-      : [{
-        name: tag, symbols: [{ name: 'unknown' }], feeds: 'runs', isLoose: true, standing: 'incomplete',
-        about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }], figures: [], children: runs.map((id) => this.#run(id)),
-      }]);
+      : [{ ...missingNode(tag, runs.map((id) => this.#run(id)), words), feeds: 'runs' }]);
   }
 
   #run(id: number): DrawnNode {
@@ -180,21 +172,14 @@ class OneLine {
 
   /** Outputs by their modules, in the order in which these come first; a module is drawn on each of their feeds. */
   #outputs(ids: readonly number[]): DrawnNode[] {
-    const byModule = new Map<number | string, number[]>();
-    for (const id of ids) {
+    const byModule = grouped(ids, (id): number | string => {
       const module = this.#schedule.target('outputs', id, 'module');
-      const key = module >= 0 ? module : this.#rows.text('outputs', id, 'module');
-      byModule.set(key, [...byModule.get(key) ?? [], id]);
-    }
-    const { words } = this.#schedule;
+      return module >= 0 ? module : this.#rows.text('outputs', id, 'module');
+    });
     return [...byModule].flatMap(([module, of]): DrawnNode[] => {
       const children = of.map((id) => this.#output(id));
       if (module === '') return children;
-      if (typeof module === 'number') return [this.#module(module, children)];
-      return [{
-        name: module, symbols: [{ name: 'unknown' }], isLoose: true, standing: 'incomplete', children, figures: [],
-        about: [{ text: words.say('is not in the schedule'), look: 'incomplete' }],
-      }];
+      return [typeof module === 'number' ? this.#module(module, children) : missingNode(module, children, this.#schedule.words)];
     });
   }
 
@@ -296,6 +281,6 @@ class OneLine {
     const value = this.#schedule.value(sheet, id, kind);
     if (value === null) return rated === 'fuse' ? 'fuse' : 'unknown';
     if (value === 'electronic') return 'electronic';
-    return value === 'B' || value === 'C' || value === 'D' ? 'breaker' : 'fuse';
+    return (BREAKER_CURVES as readonly unknown[]).includes(value) ? 'breaker' : 'fuse';
   }
 }

@@ -1,6 +1,6 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { grouped, tagOf } from '../../schedule/index.ts';
-import type { WiredTerminal } from '../../terminals/index.ts';
+import { BUS_ENDS, type WiredTerminal } from '../../terminals/index.ts';
 import { TO_FILL, textCell, textColumns } from './cells.ts';
 import type { ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
@@ -43,7 +43,7 @@ export function checklistSection(schedule: LoadSchedule): ReportSection {
   const branches = filledRows(schedule, 'branches').map((row) => {
     const branch = tagOf('branches', row);
     const { terminated, terminators } = row.cells;
-    const marked = (terminators ?? (terminated === true ? 2 : 0)) === 2 ? words.say('{branch} (marked as terminated)', { branch })
+    const marked = (terminators ?? (terminated === true ? BUS_ENDS : 0)) === BUS_ENDS ? words.say('{branch} (marked as terminated)', { branch })
       : words.say('{branch} (not marked as terminated)', { branch });
     const here = terminals.filter(({ inside }) => [`${branch}:R1`, `${branch}:R2`].includes(inside)).map(({ terminal }) => terminal);
     return here.length === 0 ? marked : words.say('{branch}, one of them on {terminals}', { branch: marked, terminals: here.join(', ') });
