@@ -71,6 +71,27 @@ describe('rows are picked and sorted by what a column holds', () => {
     expect(element.value).toBe(before);
   });
 
+  test('a heading says its column, and that rows are picked and sorted by it, beside each other', async () => {
+    const element = await mountElement({ content: sample() });
+    await openColumn(element, 'qty');
+    await press(element, '[data-sort=down]');
+    await userEvent.fill(part(element, '[data-bound=least]')!, '1');
+    await userEvent.keyboard('{Enter}');
+    await close();
+    await userEvent.hover(cell(element, 1, 'area'));
+    const heading = gridOf(element).renderRoot.querySelector('.ht_clone_top [aria-sort=descending]')!;
+    expect(heading.querySelector('.used')!.textContent).toBe('⊂↓');
+    const title = heading.querySelector<HTMLElement>('.title')!;
+    expect(title.textContent).toBe('Qty');
+    // What is drawn above a part that can be seen through is no cover.
+    const { left, right, top, bottom } = title.getBoundingClientRect();
+    const covers = [...heading.querySelectorAll<HTMLElement>('.colHeader > :not(.title)')].filter((each) => {
+      const box = each.getBoundingClientRect();
+      return getComputedStyle(each).opacity !== '0' && box.left < right && box.right > left && box.top < bottom - 1 && box.bottom > top + 1;
+    });
+    expect(covers.map(({ className }) => className)).toEqual([]);
+  });
+
   test('from a bound on, also with the mouse on the heading; what cannot be read is said', async () => {
     const element = await mountElement({ content: sample() });
     const heading = () => [...gridOf(element).renderRoot.querySelectorAll('.ht_clone_top th')]
