@@ -154,13 +154,16 @@ export class GridView implements SettingsSource {
   /** Shows another sheet, grouping, schedule or language; where a person was on it before is found again. */
   show(model: GridModel): void {
     const now = this.#now();
+    const isSameSheet = this.#name(model) === this.#name(this.model);
     if (model.words === this.model.words) {
+      const isOrdered = isSameSheet && model.sight.sort?.key === this.model.sight.sort?.key
+        && model.sight.sort?.down === this.model.sight.sort?.down;
       this.#kept.set(this.#name(this.model), now);
       this.#turnTo(model, this.#kept.get(this.#name(model)));
+      if (isOrdered && now.spot !== undefined) this.#lookAt(now.spot);
       return;
     }
     // Another language takes other widths.
-    const isSameSheet = this.#name(model) === this.#name(this.model);
     this.#kept.clear();
     this.#turnTo(model, isSameSheet ? { ...now, widths: new Map<string, number>() } : undefined);
   }
@@ -507,6 +510,20 @@ export class GridView implements SettingsSource {
     if (this.select([id], [key], false)) return;
     const column = this.model.columns.findIndex((each) => each.key === key);
     if (line < this.model.lines.length && column >= 0) this.hot.selectCell(line, column, line, column, false, false);
+  }
+
+  /** Among rows that were picked anew, the one where a person was is in view, or the first where that one has gone. */
+  #lookAt({ id, line, key }: Spot): void {
+    if (id < 0) return;
+    const row = this.model.lines.findIndex((each) => each.kind === 'row' && each.id === id);
+    if (row === line) return;
+    if (row >= 0) this.hot.scrollViewportTo({ row });
+    else {
+      this.#holder.scrollTop = 0;
+      const column = this.model.columns.findIndex((each) => each.key === key);
+      const first = this.#firstRow();
+      this.hot.selectCell(first, Math.max(0, column), first, Math.max(0, column), false, false);
+    }
   }
 
   #firstRow(): number {

@@ -65,11 +65,13 @@ const headings = css`
     font-size: var(--elv-size-label);
     font-weight: 400;
   }
-  /* What opens the ways to sort and pick stands out only where it is used, or pointed at. */
-  .handsontable thead th .relative { position: relative; }
+  .handsontable thead th .used { color: var(--elv-accent); font-weight: 700; }
+  /* What opens the ways to sort and pick is in sight where it is pointed at, above a title of one line. */
+  .handsontable thead th { position: relative; }
+  .handsontable thead th .relative { position: static; }
   .handsontable thead th .menu {
     position: absolute;
-    inset: 2px 2px auto auto;
+    inset: 0 2px auto auto;
     min-inline-size: 24px;
     min-block-size: 24px;
     padding: 0 4px;
@@ -81,8 +83,8 @@ const headings = css`
     cursor: pointer;
     opacity: 0;
   }
-  .handsontable thead th .menu:dir(rtl) { inset: 2px auto auto 2px; }
-  .handsontable thead th:hover .menu, .handsontable thead th .menu.used { opacity: 1; }
+  .handsontable thead th .menu:dir(rtl) { inset: 0 auto auto 2px; }
+  .handsontable thead th:hover .menu { opacity: 1; }
   @media (hover: none) { .handsontable thead th .menu { opacity: 1; } }
   .handsontable tbody th { text-align: end; color: var(--elv-ink-default); font-weight: 400; }
   .handsontable tbody th .relative { padding: var(--ht-cell-vertical-padding) 7px; }

@@ -137,7 +137,7 @@ export const styles = css`
     .header:not(.unfolded) .commands > :not(#unfold, [data-command='undo'], [data-command='redo'], [data-command='measure']) { display: none; }
     #unfold { display: inline-flex; }
     .tabs :is([popovertarget='keys'], [aria-controls='panel']) { display: none; }
-    .tabs .panels { max-inline-size: 8.6em; min-block-size: 36px; }
+    .tabs .panels { min-block-size: 36px; }
     .commands button, .tabs > button { min-block-size: 36px; min-inline-size: 36px; justify-content: center; }
   }
   @media (prefers-reduced-motion: no-preference) {

@@ -49,7 +49,8 @@ const ITS_OWN: ReadonlySet<string> = new Set(['source', 'address', 'serial', ...
 
 /**
  * How tags and areas may become others, to begin with: each supply, branch and module gets the next free tag of its
- * sheet, and what bears it in its tag follows; an area goes on to the next number that is free.
+ * sheet, and what bears it in its tag follows; an area goes on to the next number that is free. Some device rows or
+ * outputs of an area are more of the same there, and stay in it.
  */
 export function proposeRenamings(schedule: LoadSchedule, of: DuplicateOf): Pick<Duplication, 'tags' | 'area'> {
   const rows = belongingRows(schedule, of);
@@ -65,8 +66,15 @@ export function proposeRenamings(schedule: LoadSchedule, of: DuplicateOf): Pick<
   const areas = (['devices', 'outputs'] as const).flatMap((sheet) => schedule.rows(sheet).map(({ cells }) => cells.area))
     .filter((area) => typeof area === 'string');
   const from = 'area' in of ? of.area : commonArea(schedule, rows);
-  if (from === '') return { tags };
+  if (from === '' || isPartOf(schedule, of, from)) return { tags };
   return { tags, area: { from, to: nextText(from, (text) => areas.some((area) => beginsWith(area, text))) } };
+}
+
+/** Whether device rows or outputs were chosen that leave others of their area behind. */
+function isPartOf(schedule: LoadSchedule, of: DuplicateOf, area: string): boolean {
+  if ('area' in of || (of.sheet !== 'devices' && of.sheet !== 'outputs')) return false;
+  return schedule.rows(of.sheet).some(({ id, cells }) =>
+    !of.ids.includes(id) && typeof cells.area === 'string' && beginsWith(cells.area, area));
 }
 
 /** How all areas of some rows begin, up to the first number; empty where they have no such beginning in common. */

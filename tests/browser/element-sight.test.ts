@@ -71,6 +71,55 @@ describe('rows are picked and sorted by what a column holds', () => {
     expect(element.value).toBe(before);
   });
 
+  test('a heading says its column, and that rows are picked and sorted by it, beside each other', async () => {
+    const element = await mountElement({ content: sample() });
+    await openColumn(element, 'qty');
+    await press(element, '[data-sort=down]');
+    await userEvent.fill(part(element, '[data-bound=least]')!, '1');
+    await userEvent.keyboard('{Enter}');
+    await close();
+    await userEvent.hover(cell(element, 1, 'area'));
+    const heading = gridOf(element).renderRoot.querySelector('.ht_clone_top [aria-sort=descending]')!;
+    expect(heading.querySelector('.used')!.textContent).toBe('⊂↓');
+    const title = heading.querySelector<HTMLElement>('.title')!;
+    expect(title.textContent).toBe('Qty');
+    // What is drawn above a part that can be seen through is no cover.
+    const { left, right, top, bottom } = title.getBoundingClientRect();
+    const covers = [...heading.querySelectorAll<HTMLElement>('.colHeader > :not(.title)')].filter((each) => {
+      const box = each.getBoundingClientRect();
+      return getComputedStyle(each).opacity !== '0' && box.left < right && box.right > left && box.top < bottom - 1 && box.bottom > top + 1;
+    });
+    expect(covers.map(({ className }) => className)).toEqual([]);
+  });
+
+  test('whoever picks from far below sees the rows from the first on, or the row where they are', async () => {
+    const devices = Array.from({ length: 120 }, (_each, at) => ({ ref: `D${at + 1}`, qty: 1, rail: at % 5 === 0 ? 'L1' : 'L2' }));
+    const content = { ...sample(), sheets: { ...sample().sheets, devices } };
+    const element = await mountElement({ content });
+    const holder = () => gridOf(element).renderRoot.querySelector('.ht_master .wtHolder')!;
+    const pickL1 = async () => {
+      await userEvent.keyboard('{Control>}{Shift>}l{/Shift}{/Control}');
+      await expect.poll(() => part(element, 'elv-column-sight h3')).not.toBeNull();
+      await press(element, '[data-value=L1]');
+      await close();
+      expect(sight(element)).toContain('24 of 120 rows');
+    };
+    await element.select('devices', 'D120', 'rail');
+    expect(holder().scrollTop).toBeGreaterThan(1000);
+    await pickL1();
+    expect(holder().scrollTop).toBe(0);
+    expect(gridOf(element).selectedRows).toEqual([element.schedule.document.rows('devices')[0]!.id]);
+    await press(element, '[data-sight=all]');
+    await element.select('devices', 'D11', 'rail');
+    // The row stays selected; it is far up while the rows are seen from below.
+    holder().scrollTop = 2400;
+    await frame();
+    await pickL1();
+    expect(gridOf(element).selectedRows).toEqual([element.schedule.document.rows('devices')[10]!.id]);
+    expect(cell(element, 2, 'ref').textContent).toBe('D11');
+    expect(holder().scrollTop).toBeLessThan(100);
+  });
+
   test('from a bound on, also with the mouse on the heading; what cannot be read is said', async () => {
     const element = await mountElement({ content: sample() });
     const heading = () => [...gridOf(element).renderRoot.querySelectorAll('.ht_clone_top th')]

@@ -1,5 +1,5 @@
-import { afterEach, expect, test } from 'vitest';
-import { userEvent } from 'vitest/browser';
+import { afterEach, expect, onTestFinished, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
 import type { Content } from '../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, textOf } from './element-mount.ts';
 import { openWork } from './work-support.ts';
@@ -68,4 +68,24 @@ test('a panel that goes while it is looked at leaves all of them in sight; one p
   await element.importCsv('Rail,Rated (A),Enclosure\r\nL1,5,P1\r\n', 'supplies');
   await element.importCsv('Enclosure\r\nP1\r\n', 'enclosures');
   await expect.poll(() => part(element, '.panels')).toBeNull();
+});
+
+test.each([['en', 'In no panel'], ['de', 'Ohne Schrank'], ['fr', 'Hors armoire']])('on a phone what is looked at is read whole, and everything stays within the screen: %s', async (lang, none) => {
+  await page.viewport(390, 800);
+  onTestFinished(() => page.viewport(1280, 800));
+  const element = await mountElement({ content: CONTENT, attributes: { lang } });
+  const choice = part(element, '.panels') as HTMLSelectElement;
+  await expect.poll(() => choice.options[3]!.text).toBe(none);
+  for (const option of [0, 3]) {
+    await userEvent.selectOptions(choice, choice.options[option]!);
+    await element.updateComplete;
+    const { width, left, right } = choice.getBoundingClientRect();
+    // Left to itself it is as wide as what it says.
+    choice.style.maxInlineSize = 'none';
+    expect(width).toBe(choice.getBoundingClientRect().width);
+    choice.style.maxInlineSize = '';
+    expect(left).toBeGreaterThan(part(element, '[role=tab][aria-selected=true]')!.getBoundingClientRect().right);
+    expect(right).toBeLessThan(390);
+    expect(element.scrollWidth).toBe(element.clientWidth);
+  }
 });

@@ -132,6 +132,16 @@ describe('a supply', () => {
   });
 });
 
+test('some rows of an area are more of the same there; all of them go on to the next area', () => {
+  const schedule = new LoadSchedule({
+    details: {}, sheets: { devices: [{ ref: 'D1', area: 'Level 1, hall' }, { ref: 'D2', area: 'Level 1' }, { ref: 'D3', area: 'Level 10' }] },
+  });
+  const area = (...ids: readonly number[]) => proposeRenamings(schedule, { sheet: 'devices', ids }).area;
+  expect(area(0)).toBeUndefined();
+  expect(area(0, 1)).toEqual({ from: 'Level 1', to: 'Level 2' });
+  expect(area(2)).toEqual({ from: 'Level 10', to: 'Level 11' });
+});
+
 describe('an area', () => {
   test('takes its devices, and what has no others: runs, ways, supplies, branches', () => {
     const schedule = panel();

@@ -6,6 +6,9 @@ import { THEME_NAME } from '../theme.styles.ts';
 
 type Editors = ReturnType<typeof editorsFor>;
 
+/** Room [px] above a title of two lines, so that what opens the ways to sort and pick covers none of it. */
+const MENU_ABOVE = 18;
+
 /** What the settings read whenever the grid draws. */
 export interface SettingsSource {
   readonly model: GridModel;
@@ -43,7 +46,7 @@ export function fixedSettings(source: SettingsSource, licenseKey: string): Hands
     autoWrapCol: false,
     minSpareRows: 0,
     // Two lines of a title, and one of its letter and unit.
-    columnHeaderHeight: Math.round(source.fontSize * 3.5) + 12,
+    columnHeaderHeight: Math.round(source.fontSize * 3.5) + 12 + (isTouched() ? MENU_ABOVE : 0),
     renderer: (...args) => {
       baseRenderer(...args);
       source.draw(...args);
@@ -54,6 +57,9 @@ export function fixedSettings(source: SettingsSource, licenseKey: string): Hands
     colWidths: (column: number) => source.widths[column] ?? 80,
   };
 }
+
+/** Whether a person points at nothing before they press it: what opens a heading's ways is then always in sight. */
+const isTouched = () => matchMedia('(hover: none)').matches;
 
 /** Settings that follow from the sheet shown. The columns only point to lines: the grid holds no value of any cell. */
 export function sheetSettings(source: SettingsSource, editors: Editors): Handsontable.GridSettings {

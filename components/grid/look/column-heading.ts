@@ -3,8 +3,8 @@ import type { Words } from '../../../src/words/index.ts';
 import type { GridModel } from '../grid-model.ts';
 
 /**
- * Draws the heading of a column: its title, below it the letter that formulas call it by and its unit; and what opens
- * the ways to sort and to pick rows by it, which shows whether that is done.
+ * Draws the heading of a column: its title, below it the letter that formulas call it by, whether rows are sorted or
+ * picked by it, and its unit; and what opens the ways to do that.
  */
 export function drawColumnHeading(
   { sheet, sight, words }: GridModel, column: Column, heading: HTMLTableCellElement,
@@ -12,13 +12,16 @@ export function drawColumnHeading(
   const box = heading.querySelector('.colHeader') ?? heading;
   const title = part('title', words.text(column.title));
   const line = part('below', '');
-  line.append(part('letter', letterOf(sheet, column.key)), part('unit', column.kind === 'ratio' ? '%' : column.unit ?? ''));
   const isSorted = sight.sort?.key === column.key;
   const isPicked = column.key in sight.columns;
-  const menu = part('menu', `${isPicked ? '⊂' : ''}${isSorted ? sight.sort.down ? '↓' : '↑' : isPicked ? '' : '▾'}`);
+  line.append(
+    part('letter', letterOf(sheet, column.key)),
+    part('used', `${isPicked ? '⊂' : ''}${isSorted ? sight.sort.down ? '↓' : '↑' : ''}`),
+    part('unit', column.kind === 'ratio' ? '%' : column.unit ?? ''),
+  );
+  const menu = part('menu', '▾');
   menu.title = words.say('Sort by this column, or pick rows by it');
   menu.setAttribute('aria-hidden', 'true');
-  menu.classList.toggle('used', isSorted || isPicked);
   box.replaceChildren(title, line, menu);
   heading.classList.add('named', column.role);
   heading.classList.toggle('numeric', column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio');

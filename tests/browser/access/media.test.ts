@@ -1,4 +1,4 @@
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, onTestFinished, test } from 'vitest';
 import { cdp } from 'vitest/browser';
 import { mountElement, part, parts, removeElements, sample } from '../element-mount.ts';
 import { isSeen, VIEWS } from './every-view.ts';
@@ -26,6 +26,26 @@ test('whoever wants less motion sees none', async () => {
       return (transitionDuration !== '0s' || animationName !== 'none') && each.closest('.handsontable') === null;
     });
     expect(moving.map((each) => each.outerHTML.slice(0, 80)), name).toEqual([]);
+  }
+});
+
+test('under fingers, where what opens a heading is always in sight, it covers no title', async () => {
+  const touch = (enabled: boolean) => (cdp() as Devtools).send('Emulation.setTouchEmulationEnabled', { enabled });
+  await touch(true);
+  onTestFinished(async () => { await touch(false); });
+  expect(matchMedia('(hover: none)').matches).toBe(true);
+  const element = await mountElement({ content: sample() });
+  for (const sheet of ['devices', 'supplies', 'types'] as const) {
+    part(element, `[data-sheet=${sheet}]`)!.click();
+    await element.updateComplete;
+    await expect.poll(() => parts(element, '.ht_clone_top thead th .title').length).toBeGreaterThan(3);
+    const covered = parts(element, '.ht_clone_top thead th.named').filter((heading) => {
+      const [title, menu] = ['.title', '.menu'].map((each) => heading.querySelector<HTMLElement>(each)!);
+      expect(getComputedStyle(menu!).opacity).toBe('1');
+      expect(menu!.offsetHeight).toBeGreaterThanOrEqual(24);
+      return menu!.getBoundingClientRect().bottom > title!.getBoundingClientRect().top + 2;
+    });
+    expect(covered.map(({ textContent }) => textContent), sheet).toEqual([]);
   }
 });
 
