@@ -107,6 +107,7 @@ export class GridView implements SettingsSource {
     });
     this.#headings = new HeadingLayer(this.hot, groups);
     this.#unfix = fixShadowRoot(this.hot, box);
+    this.#keepInView();
     this.#undrag = dragRows(this.hot, box, host.layer, host);
     box.addEventListener('contextmenu', this.#onMenu);
     box.addEventListener('mousedown', this.#onPoint, { capture: true });
@@ -313,6 +314,21 @@ export class GridView implements SettingsSource {
     // In closed details it has a size, and nothing in it is drawn.
     if (this.#box.querySelector('tbody td') === null) this.hot.render();
     this.#headings.draw(this.model);
+  }
+
+  /**
+   * The explanation below grows with what it says: the cell that it is about stays in view if it was. What is drawn, a
+   * little more than what was in view, tells whether it was: the library has counted by the new height already.
+   */
+  #keepInView(): void {
+    let row = -1;
+    this.hot.addHook('beforeRefreshDimensions', () => {
+      const selected = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
+      row = selected <= (this.hot.getLastRenderedVisibleRow() ?? -1) ? selected : -1;
+    });
+    this.hot.addHook('afterRefreshDimensions', () => {
+      if (row > (this.hot.getLastFullyVisibleRow() ?? row)) this.hot.scrollViewportTo({ row, verticalSnap: 'bottom' });
+    });
   }
 
   /** What came above the rows with another look at them has made the grid smaller: it is not drawn once more for it. */

@@ -189,3 +189,40 @@ test('the explanation is small while nothing is selected, shows all that it says
   await frame();
   expect(pane.offsetHeight).toBe(full);
 });
+
+test('the cell that is explained stays in view when the explanation grows; who scrolled away is left there', async () => {
+  const devices = Array.from({ length: 80 }, (_each, at) => ({ ref: `D${at + 1}`, qty: 1, rail: 'L1' }));
+  const element = await mountElement({ content: { ...sample(), sheets: { ...sample().sheets, devices } } });
+  const holder = gridOf(element).renderRoot.querySelector('.ht_master .wtHolder')!;
+  const seen = () => {
+    const { bottom } = cell(element, 39, 'qty').getBoundingClientRect();
+    return holder.getBoundingClientRect().bottom - bottom;
+  };
+  await element.select('devices', 'D40', 'qty');
+  await expect.poll(seen).toBeGreaterThanOrEqual(0);
+  const before = holder.clientHeight;
+  element.style.blockSize = '700px';
+  await expect.poll(() => holder.clientHeight).toBeLessThan(before);
+  await expect.poll(seen).toBeGreaterThanOrEqual(0);
+  holder.scrollTop = 0;
+  await frame();
+  element.style.blockSize = '640px';
+  await expect.poll(() => holder.clientHeight).toBeLessThan(before - 80);
+  await frame();
+  expect(holder.scrollTop).toBe(0);
+});
+
+test('the columns that stay in view follow the rows when the browser scrolls them alone to what takes the focus', async () => {
+  const devices = Array.from({ length: 80 }, (_each, at) => ({ ref: `D${at + 1}`, qty: 1, rail: 'L1' }));
+  const element = await mountElement({ content: { ...sample(), sheets: { ...sample().sheets, devices } } });
+  const tags = gridOf(element).renderRoot.querySelector('.ht_clone_inline_start > .wtHolder')!;
+  const tagOf = (text: string) => [...tags.querySelectorAll('tbody td')].find((each) => each.textContent === text)!;
+  holder(element).scrollTop = 300;
+  await frame();
+  await frame();
+  tags.scrollTop += 9;
+  await frame();
+  await frame();
+  expect(tags.scrollTop).toBe(holder(element).scrollTop);
+  expect(tagOf('D15').getBoundingClientRect().top).toBeCloseTo(cell(element, 14, 'qty').getBoundingClientRect().top, 0);
+});

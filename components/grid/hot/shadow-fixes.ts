@@ -39,6 +39,14 @@ export function fixShadowRoot(hot: Handsontable, box: HTMLElement): () => void {
     Object.defineProperty(event, 'target', { configurable: true, value: event.composedPath()[0] });
   }, { capture: true, passive: true, signal });
 
+  // A cell of the columns that stay in view, half out of it, is brought into view by the browser when it takes the
+  // focus: only these columns would be scrolled, and tags would stand beside figures of other rows. No issue known.
+  box.addEventListener('scroll', ({ target }) => {
+    if (!(target instanceof HTMLElement) || !target.matches('.ht_clone_inline_start > .wtHolder')) return;
+    const rows = box.querySelector('.ht_master > .wtHolder');
+    if (rows !== null && target.scrollTop !== rows.scrollTop) target.scrollTop = rows.scrollTop;
+  }, { capture: true, passive: true, signal });
+
   // The holder is a tab stop inside an element with role treegrid, which may only own rows.
   for (const holder of hot.rootElement.querySelectorAll('.wtHolder[tabindex]')) holder.removeAttribute('tabindex');
 
