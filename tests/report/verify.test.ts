@@ -1,27 +1,16 @@
-import fc from 'fast-check';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { runTable } from '../../src/cli/run-table.ts';
-import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { buildReport, loadTableHtml, loadTableXlsx, type LoadTableOptions } from '../../src/report/index.ts';
 import { verifyHtml } from '../../src/report/verify/index.ts';
-import { readLoadTable } from '../../src/report/xlsx/index.ts';
-import { ENGLISH, LANGUAGES, loadWords } from '../../src/words/index.ts';
-import { somePanel } from '../terminals/random-wired-panel.ts';
-import { demoContent } from './demo.ts';
+import { ENGLISH } from '../../src/words/index.ts';
+import { AGREES, demo, pageOf, verified, written } from './verified.ts';
 
-const AGREES = { differs: [], unverified: [] };
 const DIGEST = 'The SHA-256 that is shown is not that of the schedule that the file carries: one of the two was changed after it was made.';
-
-const pageOf = (schedule: LoadSchedule, options: Partial<LoadTableOptions> = {}): string =>
-  loadTableHtml(buildReport(schedule, { generated: '2026-11-25', ...options }), {
-    paper: 'A4-landscape', schedule: writeSchedule(schedule.content()),
-  });
-const demo = async (lang = 'en') => new LoadSchedule(demoContent(), { words: await loadWords(lang) });
 
 /** Changes a page at one place, which must be there. */
 function tampered(page: string, from: string | RegExp, to: string): string {
@@ -31,8 +20,8 @@ function tampered(page: string, from: string | RegExp, to: string): string {
 }
 
 describe('a load table in HTML, made anew of the schedule that it carries', () => {
-  test.each(LANGUAGES)('the demo agrees, in %s', async (lang) => {
-    expect(await verifyHtml(pageOf(await demo(lang)), ENGLISH)).toEqual(AGREES);
+  test('the demo agrees', async () => {
+    expect(await verifyHtml(pageOf(await demo()), ENGLISH)).toEqual(AGREES);
   });
 
   test('one of a panel, of a sheet, and of what is in no panel agree too', async () => {
@@ -41,13 +30,6 @@ describe('a load table in HTML, made anew of the schedule that it carries', () =
     }
   });
 
-  test('any schedule agrees', async () => {
-    await fc.assert(fc.asyncProperty(somePanel, async (content) => {
-      expect(readSchedule(writeSchedule(content)).ok).toBe(true);
-      expect(await verifyHtml(pageOf(new LoadSchedule(content)), ENGLISH)).toEqual(AGREES);
-    }), { numRuns: 25 });
-  }, 60_000);
-
   test('a figure that was typed over is named with its place', async () => {
     const page = pageOf(await demo());
     const { differs } = await verifyHtml(tampered(page, '>16.07<', '>15.07<'), ENGLISH);
@@ -55,18 +37,6 @@ describe('a load table in HTML, made anew of the schedule that it carries', () =
       'Conductors inside, From part to part, L1:+, Current (A): “15.07” is shown, and “16.07” follows from the schedule that the file carries.',
     ]);
   });
-
-  test('a figure anywhere: each cell of the supplies is noticed', async () => {
-    const page = pageOf(await demo(), { sheet: 'supplies' });
-    const [section] = /<section id="supplies"[\s\S]*?<\/section>/.exec(page)!;
-    const cells = [...section.matchAll(/<td class="number[^"]*">([^<]+)<\/td>/g)].filter((_cell, place) => place % 4 === 0);
-    expect(cells.length).toBeGreaterThan(10);
-    for (const cell of cells) {
-      const changed = section.slice(0, cell.index) + cell[0].replace(cell[1]!, '777') + section.slice(cell.index + cell[0].length);
-      const { differs } = await verifyHtml(page.replace(section, changed), ENGLISH);
-      expect(differs.filter((each) => each.includes('777'))).toHaveLength(1);
-    }
-  }, 60_000);
 
   test('a value of the schedule that it carries, and the digest, are noticed', async () => {
     const page = pageOf(await demo());
@@ -109,12 +79,6 @@ describe('a load table in HTML, made anew of the schedule that it carries', () =
 });
 
 describe('a load table as a workbook, made anew of the schedule that it carries', () => {
-  const written = async (schedule: LoadSchedule) => loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
-  const verified = async (bytes: Uint8Array) => {
-    const read = await readLoadTable(bytes);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
-    return read.verification;
-  };
   /** Changes the worksheet that holds a text, at one place. */
   const changedIn = (bytes: Uint8Array, holds: string, from: string | RegExp, to: string): Uint8Array => {
     const parts = unzipSync(bytes);
@@ -122,8 +86,8 @@ describe('a load table as a workbook, made anew of the schedule that it carries'
     return zipSync({ ...parts, [name]: strToU8(tampered(strFromU8(parts[name]!), from, to)) });
   };
 
-  test.each(LANGUAGES)('the demo agrees, in %s', async (lang) => {
-    expect(await verified(await written(await demo(lang)))).toEqual(AGREES);
+  test('the demo agrees, in German', async () => {
+    expect(await verified(await written(await demo('de')))).toEqual(AGREES);
   });
 
   test('a figure, the digest, and a value of the schedule that it carries are noticed', async () => {
