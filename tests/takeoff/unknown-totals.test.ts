@@ -40,6 +40,11 @@ describe('a total by a word that nobody has foreseen', () => {
     expect(read('Device;Qty\nRouter;4\nFlap drive;4').sums).toMatchObject({ taken: 8, undecided: 0 });
   });
 
+  it('is none with a tag of its own; a number alone may be that of a line of a bill', () => {
+    expect(read('Ref;Device;Qty\nAL-1;Odd box;1\nAL-2;Odd lamp;2\nAL-3;Odd flap;3').lines.at(-1)).not.toHaveProperty('flag');
+    expect(read('Ref;Device;Qty\n1.1;Odd box;1\n1.2;Odd lamp;2\n1.3;Odd flap;3').lines.at(-1)).toMatchObject({ flag: 'sum' });
+  });
+
   it('makes all lines doubtful that are called so, or the list read again would take them otherwise', () => {
     const { sums, lines } = read('Device;Qty\nRouter;23\nRouter;1\nOdd box;24\nOdd box;1');
     expect(sums).toMatchObject({ taken: 24, undecided: 25 });

@@ -296,9 +296,11 @@ export class LineReader {
 
   /**
    * The line from which on a line adds up others in each of its counts, where no type is called like it: it may be
-   * their total. Where the headings name the types, a single count shows nothing.
+   * their total. Where the headings name the types, a single count shows nothing. A tag of its own, as «AL-12», is that
+   * of a device; a number alone may be that of a line of a bill, which totals have too.
    */
   #unknownSum(items: readonly Item[]): number | undefined {
+    if (/\p{L}.*\d/u.test(this.#cells.cell(items[0]!.record.fields, 'ref'))) return undefined;
     const from = items.map(({ count: { index }, written: { qty } }) => {
       const sums = this.#sums.get(index);
       return qty === null ? undefined : sums?.all.sumsFrom(qty, 2) ?? sums?.plain.sumsFrom(qty, 2);
