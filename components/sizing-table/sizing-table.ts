@@ -1,6 +1,6 @@
 import { css, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  createSized, OFFICE_LISTS, sizePanel, sizingCsv, type OfficeLists, type SizingOptions, type SizingRow,
+  createSized, OFFICE_LISTS, sizeJob, sizingCsv, type OfficeLists, type Sized, type SizingOptions, type SizingRow,
 } from '../../src/allocation/index.ts';
 import { panelNames } from '../../src/engine/panel-of.ts';
 import { isBlank } from '../../src/schedule/index.ts';
@@ -35,7 +35,7 @@ export class SizingTable extends WorkArea {
   `];
   static override properties: PropertyDeclarations = {
     readonly: { type: Boolean }, lists: { state: true }, choices: { state: true }, problems: { state: true },
-    rows: { state: true }, failure: { state: true },
+    sized: { state: true }, failure: { state: true },
   };
 
   /** Rows are not created. */
@@ -45,7 +45,7 @@ export class SizingTable extends WorkArea {
   declare protected choices: Choices;
   /** What is wrong with what is typed in a list; the list of before holds meanwhile. */
   declare protected problems: Partial<Record<ListName, NumberListProblem>>;
-  declare protected rows: readonly SizingRow[] | undefined;
+  declare protected sized: Sized | undefined;
   declare protected failure: string;
   #search: AbortController | undefined;
 
@@ -83,14 +83,14 @@ export class SizingTable extends WorkArea {
     return html`<div class="options lists">${this.#list('ratings', false)}${this.#list('ways', true)}${this.#list('wayRating', false)}</div>
       ${this.#choices()}
       ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be calculated: {failure}', { failure: this.failure })}</p>`}
-      ${this.rows === undefined ? nothing : sizingLines(this.rows, this.words)}`;
+      ${this.sized === undefined ? nothing : sizingLines(this.sized.rows, this.words)}`;
   }
 
   protected foot(): TemplateResult {
     return html`<span class="quiet spoken">${this.words.say('The lists are kept in this browser.')} <button type="button" class="link" data-do="defaults"
         @click=${() => { this.#keep(OFFICE_LISTS); this.problems = {}; }}>${this.words.say('Go back to the general lists')}</button></span>
-      <button type="button" class="bordered" data-do="csv" ?disabled=${(this.rows ?? []).length === 0} @click=${this.#save}>${this.words.say('Save as CSV')}</button>
-      <button type="button" class="primary" data-do="create" ?disabled=${!this.#mayCreate} @click=${() => { void this.#create(); }}>${this.words.say('Create these')}</button>`;
+      <button type="button" class="bordered" data-do="csv" ?disabled=${(this.sized?.rows ?? []).length === 0} @click=${this.#save}>${this.words.say('Save as CSV')}</button>
+      <button type="button" class="primary" data-do="create" ?disabled=${this.readonly || !this.#makesRows || !this.#isUnplaced} @click=${() => { void this.#create(); }}>${this.words.say('Create these')}</button>`;
   }
 
   #choices(): TemplateResult {
@@ -106,12 +106,16 @@ export class SizingTable extends WorkArea {
       ${check('equalUnits', equalUnits, words.say('Equal supplies'))}${check('unplaced', unplaced, words.say('Only what has no place yet'))}
       ${panels.length < 2 ? nothing : html`<label>${words.say('What is in no panel goes to')} <select data-option="panel" @change=${onPanel}>
         <option value="">–</option>${panels.map((tag) => html`<option value=${tag} ?selected=${tag === panel}>${tag}</option>`)}</select></label>`}</div>
-      ${this.readonly || this.#mayCreate || (this.rows ?? []).length === 0 ? nothing : html`<p class="quiet spoken">${words.say('What is placed keeps its place. To create rows, choose “Only what has no place yet”.')}</p>`}`;
+      ${this.readonly || this.#isUnplaced || !this.#makesRows ? nothing : html`<p class="quiet spoken">${words.say('What is placed keeps its place. To create rows, choose “Only what has no place yet”.')}</p>`}`;
   }
 
-  /** Rows can be made of what is listed: all of it has no place yet. */
-  get #mayCreate(): boolean {
-    if (this.readonly || (this.rows ?? []).length === 0) return false;
+  /** What is listed can become rows of supplies, branches and modules; where nothing is known of it, it cannot. */
+  get #makesRows(): boolean {
+    return this.sized !== undefined && this.sized.bins.length + this.sized.modules.length > 0;
+  }
+
+  /** All that is listed has no place yet. */
+  get #isUnplaced(): boolean {
     const { schedule } = this;
     return this.choices.unplaced || !schedule.rows('devices').some((row) => !isBlank(row)
       && (schedule.target('devices', row.id, 'rail') >= 0 || schedule.target('devices', row.id, 'branch') >= 0));
@@ -142,9 +146,9 @@ export class SizingTable extends WorkArea {
 
   async #work(search: AbortController): Promise<void> {
     try {
-      const rows = await sizePanel(this.schedule, { lists: this.lists, ...this.choices, signal: search.signal });
+      const sized = await sizeJob(this.schedule, { lists: this.lists, ...this.choices, signal: search.signal });
       if (search.signal.aborted) return;
-      this.rows = rows;
+      this.sized = sized;
       this.failure = '';
     } catch (error) {
       this.failure = error instanceof Error ? error.message : String(error);
@@ -160,7 +164,7 @@ export class SizingTable extends WorkArea {
 
   readonly #save = (): void => {
     const name = fileName(this.schedule, '-sizing.csv');
-    saveFile({ name, text: sizingCsv(this.rows!, this.words) }, 'text/csv;charset=utf-8');
+    saveFile({ name, text: sizingCsv(this.sized!.rows, this.words) }, 'text/csv;charset=utf-8');
   };
 }
 

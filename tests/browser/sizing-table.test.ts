@@ -102,3 +102,14 @@ test('what it counts is created as one action, with what has no place put on it'
   element.schedule.undo();
   expect(element.value).toEqual(before);
 });
+
+test('where nothing is known of what is to be placed, nothing is created, and the line says what lacks', async () => {
+  const element = await mountElement({
+    content: { details: {}, sheets: { types: [{ type: 'Lamp', purpose: 'lighting', nodes: 0 }], devices: [{ ref: 'D1', type: 'Lamp', qty: 3 }] } },
+  });
+  await openWork(element, 'sizing');
+  await expect.poll(() => lines(element)).toEqual(['Devices of unknown demand, 24 V, lighting: 3']);
+  expect(textOf(element, '.sizing')).toContain('Enter their draw.');
+  expect(part(element, '[data-do=create]')).toHaveProperty('disabled', true);
+  expect(part(element, '[data-do=csv]')).toHaveProperty('disabled', false);
+});

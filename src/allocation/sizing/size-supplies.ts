@@ -180,7 +180,9 @@ function* sizeGroup(
       panel, item: words.say(
         'Devices of unknown demand, {voltage} V, {purpose}', group
       ), quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
-      why: words.say('Not counted above: {rows}. Enter their quantity and draw.', { rows: rowNames(unknown, words) }),
+      why: words.say('Not counted above: {rows}. Enter their {lacks, select, quantity {quantity and draw} other {draw}}.', {
+        rows: rowNames(unknown, words), lacks: unknown.some(({ qty }) => qty === null) ? 'quantity' : 'draw',
+      }),
     });
   }
   return { rows, bins };
