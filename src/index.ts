@@ -100,10 +100,10 @@ export {
 
 // The load table, what changed, the digest.
 export {
-  buildReport, changesText, compareOutcomes, compareSchedules, fileDigest, loadTableCsv, loadTableHtml, loadTableXlsx,
-  matchesDigest, OUTCOME_FIGURES, PAPERS,
+  buildReport, changesText, checkIssue, compareOutcomes, compareSchedules, fileDigest, issueSchedule, loadTableCsv,
+  loadTableHtml,  loadTableXlsx, matchesDigest, OUTCOME_FIGURES, PAPERS,
   panelView, scheduleDigest, tableJson, tryChanges, withoutVariants,
-  type HtmlOptions, type LoadTableOptions, type OutcomeFigure, type Paper, type Report, type RowComparison,
+  type HtmlOptions, type Issue, type LoadTableOptions, type OutcomeFigure, type Paper, type Report, type RowComparison,
   type RowOutcome,
   type ScheduleChanges,
   type StandingChange, type TableFinding, type TableJson, type TriedChanges,

@@ -3,9 +3,9 @@ import {
   Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity, type Standing, type StatusMove,
 } from './findings/index.ts';
 import {
-  acceptFinding, columnOf, History, isFormula, isNumeric, isStatus, keepReference, mapReferences, readFormula,
-  ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue,
-  type Change, type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
+  acceptFinding, beginRevision, columnOf, History, isFormula, isNumeric, isStatus, keepReference, mapReferences,
+  readFormula, ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook,
+  type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
   type SheetLook, type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
@@ -261,8 +261,9 @@ export class LoadSchedule {
   /** Carries out changes as one action, which `undo` takes back in one step. */
   act(label: string, changes: readonly Change[]): void {
     if (changes.length === 0) return;
-    const inverse = this.#history.act(label, changes);
-    this.#follow(label, 'act', changes, inverse);
+    const all = [...changes, ...beginRevision(this.document, changes)];
+    const inverse = this.#history.act(label, all);
+    this.#follow(label, 'act', all, inverse);
   }
 
   /**

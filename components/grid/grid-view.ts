@@ -324,10 +324,10 @@ export class GridView implements SettingsSource {
     let row = -1;
     this.hot.addHook('beforeRefreshDimensions', () => {
       const selected = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
-      row = selected <= (this.hot.getLastRenderedVisibleRow() ?? -1) ? selected : -1;
+      row = selected <= this.hot.getLastRenderedVisibleRow() ? selected : -1;
     });
     this.hot.addHook('afterRefreshDimensions', () => {
-      if (row > (this.hot.getLastFullyVisibleRow() ?? row)) this.hot.scrollViewportTo({ row, verticalSnap: 'bottom' });
+      if (row > this.hot.getLastFullyVisibleRow()) this.hot.scrollViewportTo({ row, verticalSnap: 'bottom' });
     });
   }
 

@@ -7,6 +7,8 @@ export const styles = css`
   .scroll { max-inline-size: 100%; overflow-x: auto; }
   .revisions { max-inline-size: 76rem; }
   .revisions td { padding: 3px 6px 3px 0; vertical-align: middle; }
+  .revisions .issued { padding: 6px 6px 6px 9px; }
+  .revisions .revision.issued { padding-inline-start: 0; }
   .revisions input { inline-size: 100%; min-inline-size: 4.5rem; }
   .revisions .revision { inline-size: 8%; }
   .revisions .date { inline-size: 16%; }

@@ -89,7 +89,7 @@ export class LoadTable extends WorkArea {
       ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
         : this.view === 'oneLine' || this.view === 'branches' ? html`<elv-drawings .kind=${this.view} .schedule=${schedule} .revision=${this.revision}
           .words=${words} .only=${this.only} .active=${this.active}></elv-drawings>`
-        : this.view === 'revisions' ? revisionList(schedule, this.readonly) : this.#changes()}`;
+        : this.view === 'revisions' ? revisionList(schedule, this.readonly, this.revision) : this.#changes()}`;
   }
 
   protected foot(): TemplateResult {

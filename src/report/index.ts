@@ -8,7 +8,9 @@ export {
   changesText, compareOutcomes, compareSchedules, onTrial, OUTCOME_FIGURES, tryChanges, type OutcomeFigure,
   type RowComparison, type ScheduleChanges, type RowOutcome, type StandingChange, type TriedChanges,
 } from './changes/index.ts';
-export { fileDigest, matchesDigest, scheduleDigest, withoutVariants } from './digest/index.ts';
+export {
+  checkIssue, fileDigest, issueSchedule, matchesDigest, scheduleDigest, withoutVariants, type Issue,
+} from './digest/index.ts';
 export { editsTitle, fileText, type FileText } from './file-text.ts';
 export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';

@@ -47,7 +47,11 @@ export interface Acceptance extends RowAcceptance {
   readonly row?: number;
 }
 
-/** One issue of the schedule, for the history in the title block. */
+/** What a schedule is issued for. */
+export const ISSUE_STATES = ['for approval', 'for construction', 'as built'] as const;
+export type IssueState = (typeof ISSUE_STATES)[number];
+
+/** One revision of the schedule, for the history in the title block. With a digest it is issued, and stays as it is. */
 export interface Revision {
   readonly revision: string;
   /** Date as ISO 8601, YYYY-MM-DD. */
@@ -56,6 +60,10 @@ export interface Revision {
   readonly name: string;
   /** What is different from the issue before. */
   readonly text: string;
+  /** What it was issued for. */
+  readonly state?: IssueState;
+  /** The SHA-256 of the schedule as it was issued, without this entry: 64 hexadecimal digits in small letters. */
+  readonly digest?: string;
 }
 
 /** What an office calls things in its takeoffs; keys that are not known are kept. */

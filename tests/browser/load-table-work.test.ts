@@ -14,6 +14,7 @@ import { press } from './work-support.ts';
 afterEach(() => {
   removeElements();
   vi.restoreAllMocks();
+  localStorage.clear();
 });
 
 test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again without loss', async (form) => {
@@ -215,6 +216,37 @@ test('a dropped older schedule is compared with, and its changes are a part of t
   dropFiles(element, new File(['a,b\r\n1,2\r\n'], 'notes.csv'), new File([text], 'older.schedule.json'));
   await expect.poll(() => textOf(element, '.problems')).toContain('notes.csv cannot be compared with.');
   expect(said(element)).toContain('One schedule is taken at a time: notes.csv. Not read: older.schedule.json.');
+});
+
+test('an issue stays in the history, and the next edit begins the next revision', async () => {
+  const element = await open({ ...sample(), details: { revision: 'B', date: '2026-11-20', preparedBy: 'N. N.' } });
+  await press(element, '[data-view=revisions]');
+  const form = () => part(element, 'elv-issue-form') as HTMLElement;
+  await expect.poll(() => part(element, 'elv-issue-form [name=revision]')).toHaveProperty('value', 'B');
+  expect(part(element, 'elv-issue-form [name=date]')).toHaveProperty('value', '2026-11-20');
+  await userEvent.selectOptions(part(element, 'elv-issue-form select')!, 'for construction');
+  await userEvent.fill(part(element, 'elv-issue-form [name=name]')!, '');
+  await press(element, 'elv-issue-form [data-do=issue]');
+  await expect.poll(() => form().shadowRoot!.querySelector('[role=alert]')?.textContent).toBe('Say who issues it.');
+  await userEvent.fill(part(element, 'elv-issue-form [name=name]')!, 'N. N.');
+  await userEvent.fill(part(element, 'elv-issue-form [name=text]')!, 'Quay lights added');
+  await userEvent.keyboard('{Enter}');
+  const { document } = element.schedule;
+  await expect.poll(() => document.revisions).toEqual([{
+    revision: 'B', date: '2026-11-20', name: 'N. N.', text: 'Quay lights added', state: 'for construction',
+    digest: expect.stringMatching(/^[0-9a-f]{64}$/) as string,
+  }]);
+  await expect.poll(() => parts(element, '.revisions input, .revisions button, elv-issue-form form')).toEqual([]);
+  expect(textOf(element, '.revisions tbody')).toContain('For construction');
+  await expect.poll(() => parts(element, 'p.spoken').map(({ textContent }) => textContent).join()).toContain('This is revision B as it was issued on Nov 20, 2026');
+  const id = element.schedule.rows('supplies')[0]!.id;
+  element.schedule.act('Tag', [{ op: 'set', sheet: 'supplies', id, key: 'rail', value: 'L9' }]);
+  await expect.poll(() => part(element, 'elv-issue-form [name=revision]')).toHaveProperty('value', 'C');
+  expect(document.details.revision).toBe('C');
+  expect(document.revisions.map(({ revision }) => revision)).toEqual(['B']);
+  element.undo();
+  element.undo();
+  await expect.poll(() => document.revisions).toEqual([]);
 });
 
 test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s', async (view) => {

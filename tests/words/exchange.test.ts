@@ -46,7 +46,7 @@ const JSON_TEXTS = [
     ',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'
   ), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
   schedule(
-    ',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true}]'
+    ',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true,"state":"x","digest":"x"}]'
   ),
   schedule(
     ',"sheets":{},"accepted":[{"sheet":"feeds","tag":"Xyz","rule":"xyz-uvw","reason":"x","name":"x","date":"x"}]'

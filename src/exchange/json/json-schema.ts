@@ -1,5 +1,5 @@
 import {
-  DETAIL_KEYS, SCHEMA, SHEET_NAMES, titleWithUnit, type Column, type InputColumn, type Sheet,
+  DETAIL_KEYS, ISSUE_STATES, SCHEMA, SHEET_NAMES, titleWithUnit, type Column, type InputColumn, type Sheet,
 } from '../../schedule/index.ts';
 import { FORMAT } from './format.ts';
 import { VERSION } from './migrations.ts';
@@ -97,6 +97,11 @@ export function jsonSchema(): JsonSchema {
         ...object([
           ['revision', { type: ['string', 'number'] }],
           ...['date', 'name', 'text'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
+          ['state', { enum: ISSUE_STATES, description: 'What it was issued for.' }],
+          ['digest', {
+            type: 'string', pattern: '^[0-9a-f]{64}$',
+            description: 'The SHA-256 of the schedule as it was issued, without this entry. With it the entry stays as it is.',
+          }],
         ]),
       },
       variant: {

@@ -2,9 +2,6 @@ import { writeSchedule } from '../../exchange/index.ts';
 import type { Content } from '../../schedule/index.ts';
 import { sha256 } from './sha-256.ts';
 
-/** Fewer digits than these do not tell one schedule from another. */
-const FEWEST_DIGITS = 16;
-
 /**
  * The SHA-256 of a schedule, for matching paper and file. It is that of the file as `writeSchedule` writes it on one
  * line, in UTF-8, so that line breaks, indents and the order of keys in a file do not matter, nor how it is looked at
@@ -23,14 +20,4 @@ export function fileDigest(content: Content): string {
 /** What is handed over: variants are no part of it. */
 export function withoutVariants(content: Content): Content {
   return { ...content, variants: undefined };
-}
-
-/**
- * Whether digits read from paper are those of a schedule. The first 16 are enough; spaces and case do not matter.
- * @returns `undefined` when the text is no such number.
- */
-export function matchesDigest(content: Content, text: string): boolean | undefined {
-  const digits = text.replace(/\s/g, '').toLowerCase();
-  if (!/^[0-9a-f]+$/.test(digits) || digits.length < FEWEST_DIGITS || digits.length > 64) return undefined;
-  return scheduleDigest(content).startsWith(digits);
 }

@@ -4,6 +4,7 @@ export * from './delete-hidden.ts';
 export * from './insert-rows.ts';
 export * from './move-rows.ts';
 export * from './named-in-text.ts';
+export * from './next-revision.ts';
 export * from './naming-cells.ts';
 export * from './paste-cells.ts';
 export * from './remove-case.ts';
