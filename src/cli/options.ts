@@ -1,4 +1,4 @@
-import { PAPERS, type Paper } from '../report/index.ts';
+import { FORMS, PAPERS, SECTION_NAMES, type Form, type Paper, type SectionName } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { calledAs } from './called-as.ts';
 import { oneOf, oneOrNone, refuseNoFile, refuseNone, type Given } from './command.ts';
@@ -28,6 +28,12 @@ export interface TableOptions {
   readonly verify: boolean;
   /** The panel that is written; all of them by default. */
   readonly panel: string | undefined;
+  /** What the load table is for; as the schedule says, or whole, where it is not said. */
+  readonly form: Form | undefined;
+  /** Sections that are left out. */
+  readonly without: readonly SectionName[] | undefined;
+  /** Pictures of all runs. */
+  readonly allPictures: boolean;
   /** An older schedule; what has changed since becomes a part of the load table. */
   readonly since: string | undefined;
   /** Places of figures to be explained, as SHEET:ROW:KEY. */
@@ -47,6 +53,10 @@ export const HELP: Help = {
     '--panel NAME': 'only what belongs to this enclosure, and the lists; figures are those of the whole schedule. In '
       + 'xlsx the rows of other panels are hidden, as totals count them; a sheet as csv goes back by the command update',
     '--paper SIZE': `lay it out for ${PAPERS.join(', ')}`,
+    '--form': 'what the load table is for, with html, pdf and csv --whole: full (default) has everything; short is what is '
+      + 'read and signed; site is what the panel is wired, set and tested by',
+    '--without NAME': `leave this section out, which the load table says: ${SECTION_NAMES.join(', ')}. May be given several times`,
+    '--all-pictures': 'pictures of runs that are within their limits too',
     '--since OLD': 'add what has changed since an older schedule, to html, pdf, xlsx and csv --whole',
     '--explain SHEET:ROW:KEY': 'add how a figure comes about, to json; ROW is a number from 1, or a tag. May be given '
       + 'several times',
@@ -74,6 +84,9 @@ export const OPTIONS = {
   'pass-accepted': { type: 'boolean', default: false },
   'check-digest': { type: 'string' },
   verify: { type: 'boolean', default: false },
+  form: { type: 'string' },
+  without: { type: 'string', multiple: true, default: [] as string[] },
+  'all-pictures': { type: 'boolean', default: false },
   since: { type: 'string' },
   explain: { type: 'string', multiple: true, default: [] as string[] },
 } as const;
@@ -99,6 +112,9 @@ export function readOptions({ values, positionals }: Given<typeof OPTIONS>): Tab
     values.since !== undefined && (format === 'json' || (format === 'csv' && !values.whole))
       ? `--since goes with --format html, pdf, xlsx and csv --whole; ${calledAs('changes')} OLD NEW gives the changes alone.`
       : '',
+    (values.form !== undefined || values.without.length > 0 || values['all-pictures'])
+      && (format === 'json' || format === 'xlsx' || (format === 'csv' && !values.whole) || values.sheet !== undefined)
+      ? '--form, --without and --all-pictures go with the whole load table: --format html, pdf and csv --whole.' : '',
     values.sheet !== undefined && (format === 'xlsx' || values.whole)
       ? '--sheet does not go with the whole load table. Leave one of them out.' : '',
   ].filter((line) => line !== '');
@@ -110,6 +126,9 @@ export function readOptions({ values, positionals }: Given<typeof OPTIONS>): Tab
     output: values.output,
     panel: values.panel,
     paper: oneOrNone('paper', values.paper, PAPERS),
+    form: oneOrNone('form', values.form, FORMS),
+    without: values.without.length === 0 ? undefined : values.without.map((name) => oneOf('without', name, SECTION_NAMES)),
+    allPictures: values['all-pictures'],
     whole: values.whole,
     check: values.check,
     passAccepted: values['pass-accepted'],

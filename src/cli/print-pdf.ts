@@ -29,6 +29,8 @@ export async function printPdf(page: string): Promise<Uint8Array> {
       `--user-data-dir=${join(folder, 'profile')}`,
       // The sandbox refuses to work for root, who is the only user of a container.
       ...(process.getuid?.() === 0 ? ['--no-sandbox', '--disable-dev-shm-usage'] : []),
+      // Its bookmarks, and its structure for whoever has it read aloud.
+      '--generate-pdf-document-outline', '--export-tagged-pdf',
       `--print-to-pdf=${target}`, pathToFileURL(source).href,
     ], { timeout: LONGEST });
     return await readFile(target);

@@ -2,8 +2,8 @@ import { isInSight } from '../engine/index.ts';
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest, withoutVariants,
-  tableJson, type Report,
+  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest, tableJson,
+  usualPaper, withoutVariants, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { command } from './command.ts';
@@ -49,7 +49,8 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
     case 'xlsx': return writeBytes(await loadTableXlsx(schedule, await reportOf(schedule, options, warn)), output!);
     case 'pdf': return writeBytes(
-      await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? 'A4-landscape' }, warn)), output!
+      await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? usualPaper(options.form) }, warn)),
+      output!
     );
   }
 }
@@ -60,10 +61,12 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
 }
 
 async function reportOf(
-  schedule: LoadSchedule, { sheet, since, panel, paper }: TableOptions, warn: Streams['warn']
+  schedule: LoadSchedule, { sheet, since, panel, paper, form, without, allPictures }: TableOptions, warn: Streams['warn']
 ): Promise<Report> {
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
-  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older, paper });
+  return buildReport(schedule, {
+    generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older, paper, form, without, allPictures,
+  });
 }
 
 function sheetCsv(schedule: LoadSchedule, sheet: SheetName, panel: string | undefined): string {

@@ -15,9 +15,11 @@ export { editsTitle, fileText, type FileText } from './file-text.ts';
 export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
-export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
+export {
+  buildReport, FORMS, FORM_TITLES, SECTION_NAMES, type Form, type LoadTableOptions, type Report, type SectionName,
+} from './model/index.ts';
 export { panelView } from './panel-view.ts';
-export { PAPERS, type Paper } from './paper.ts';
+export { PAPERS, usualPaper, type Paper } from './paper.ts';
 export { partName, proposalSentences } from './rails/index.ts';
 export { loadTableXlsx } from './xlsx/index.ts';
 export {

@@ -54,7 +54,7 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 <title>${[title, subject].filter((part) => part !== '').join(' – ')}</title>
 <style>${new Markup(LOAD_TABLE_STYLES + PICTURE_STYLES + pageStyles(report, paper))}</style>
 </head>
-<body>
+<body class="${report.scope.form ?? 'full'}">
 <main>
 <h1>${title}</h1>
 <dl>

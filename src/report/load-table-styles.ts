@@ -52,7 +52,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
 @media screen and (min-width: 60rem) { table:not(.widest) td.short { white-space: nowrap; } }
 @media print {
   :root { font-size: 8.5pt; }
-  body { margin: 0; padding: 0; max-width: none; }
+  body { margin: 0; padding: 0; max-width: none; font-size: 8pt; line-height: 1.2; }
   nav { display: none; }
   h2 { margin-top: 1.4rem; }
   section > p { break-after: avoid; }
@@ -60,7 +60,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   thead { display: table-header-group; break-after: avoid; }
   tr { break-inside: avoid; }
   tr.total { break-before: avoid; }
-  th, td { padding: 0.5mm 1mm; }
+  th, td { padding: 0.4mm 1mm; line-height: 1.15; }
   table.wide { font-size: 7.5pt; }
   table.widest { font-size: 6.5pt; }
   table.widest :is(th, td) { padding: 0.5mm 0.7mm; }
@@ -69,5 +69,11 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   thead { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .over, .near { color: inherit; }
   .over { font-weight: 700; }
+  :is(.short, .site) h2 { margin-block: 0.9rem 0.3rem; }
+  :is(.short, .site) :is(dl, .scroll) { margin-block: 0 0.6rem; }
+  :is(.short, .site) table:not(.widest) { font-size: 8pt; }
+  :is(.short, .site) table :is(th, td) { padding: 0.25mm 0.8mm; }
+  :is(.short, .site) td.fill { height: 5mm; }
+  .short #runs td.short { white-space: nowrap; }
 }
 `;

@@ -246,6 +246,10 @@ describe('table', () => {
       'a document without a file', ['good.schedule.json', '--format', 'pdf'],
       ['--format pdf is no text for the terminal.'],
     ],
+    ['a form for JSON', ['good.schedule.json', '--form', 'short'], ['--form, --without and --all-pictures go with']],
+    ['a form for a workbook', ['good.schedule.json', '--format', 'xlsx', '--output', 'x.xlsx', '--without', 'ways'], ['--form, --without']],
+    ['a form that it does not know', ['good.schedule.json', '--format', 'html', '--form', 'long'], ['--form long is not known. Give one of full, short, site']],
+    ['a section that it does not know', ['good.schedule.json', '--format', 'html', '--without', 'way'], ['--without way is not known.']],
     ['paper for JSON', ['good.schedule.json', '--paper', 'A4-portrait'], ['--paper goes with']],
     [
       'a size of paper that it does not know', ['good.schedule.json', '--format', 'html', '--paper', 'A5'],

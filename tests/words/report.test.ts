@@ -142,6 +142,11 @@ describe('in a language that nobody speaks', () => {
     expect(left(texts)).toEqual([]);
   });
 
+  test.each(['short', 'site'] as const)('so does the form %s, with what is left out', (form) => {
+    const report = buildReport(present(PSEUDO), { ...OPTIONS, form, without: ['ways'] });
+    expect(left(textsOf(loadTableHtml(report)))).toEqual([]);
+  });
+
   test('so does the load table as CSV', () => {
     expect(left(Papa.parse<string[]>(loadTableCsv(reportIn(PSEUDO))).data.flat())).toEqual([]);
   });

@@ -13,8 +13,9 @@ import { filledRows, printedColumns, rowsTable } from './sheet-section.ts';
 /**
  * The cases: what each gives every group and who decided it, how supplies, ways and feeds are loaded in each, and what
  * they come to over a day. `undefined` for a schedule without cases.
+ * @param isBrief leaves out notes, the loadings in each case and the day.
  */
-export function casesSection(schedule: LoadSchedule): ReportSection | undefined {
+export function casesSection(schedule: LoadSchedule, isBrief = false): ReportSection | undefined {
   const { words, document: { details } } = schedule;
   const rows = filledRows(schedule, 'cases');
   if (rows.length === 0) return undefined;
@@ -26,11 +27,12 @@ export function casesSection(schedule: LoadSchedule): ReportSection | undefined 
       words.say('Every limit is held against every case, and against what rows ask for by their own diversity unless each case has a factor for all that is on them; the worst counts.'),
       ...preparedBy === '' ? [] : [words.say('Prepared by {name}; who decided a factor stands in the notes.', { name: preparedBy })],
       daySentence(schedule, hours),
+      ...isBrief ? [words.say('How supplies, ways and feeds are loaded in each case, and over a day, is in the full form; the worst case stands with each of them.')] : [],
     ],
     tables: [
-      factorTable(schedule), notesTable(schedule), loadingTable(schedule),
+      factorTable(schedule), ...isBrief ? [] : [notesTable(schedule), loadingTable(schedule)],
       { title: words.say('Power and energy'), ...rowsTable(schedule, 'cases', rows, printedColumns(schedule, 'cases', rows)) },
-      ...dayTables(schedule, hours),
+      ...isBrief ? [] : dayTables(schedule, hours),
     ].filter((table): table is ReportTable => table !== undefined && table.rows.length > 0),
   };
 }

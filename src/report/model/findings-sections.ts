@@ -1,4 +1,4 @@
-import { STATE_WORDS, type Finding } from '../../findings/index.ts';
+import { SEVERITIES, STATE_WORDS, type Finding, type Severity } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, SCHEMA, type SheetName } from '../../schedule/index.ts';
 import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
@@ -22,6 +22,30 @@ export function findingsSection(schedule: LoadSchedule, only?: SheetName): Repor
     };
 }
 
+/** More open findings than these make the short form long. */
+export const MOST_FINDINGS = 60;
+
+/** What was found and is open, worst first; of very many the worst, and how many more there are of each kind. */
+export function worstFindingsSection(schedule: LoadSchedule): ReportSection {
+  const { words } = schedule;
+  const open = SEVERITIES.filter((severity) => severity !== 'note').flatMap((severity) =>
+    found(schedule, undefined, (finding) => finding.severity === severity && finding.accepted === undefined));
+  if (open.length === 0) return findingsSection(schedule);
+  const more = open.slice(MOST_FINDINGS);
+  const count = (severity: Severity) => more.filter((finding) => finding.severity === severity).length;
+  const counts = SEVERITIES.map((severity) => [severity, count(severity)] as const).filter(([, n]) => n > 0)
+    .map(([severity, n]) => words.say('{n} {state}', { n, state: words.say(STATE_WORDS[severity]) }));
+  const rows = open.slice(0, MOST_FINDINGS).map((finding) => ({ cells: briefCells(finding, words) }));
+  return {
+    name: 'findings', title: words.say('Findings'),
+    sentences: more.length === 0 ? [] : [words.say(
+      '{n, plural, one {# finding more is open} other {# findings more are open}} ({counts}); the full form lists all of them.',
+      { n: more.length, counts: counts.join(', ') },
+    )],
+    tables: [{ columns: briefColumns(words), rows }],
+  };
+}
+
 /** What was found and accepted, by whom, when and why; `undefined` when nothing was. */
 export function acceptedSection(schedule: LoadSchedule, only?: SheetName): ReportSection | undefined {
   const { words } = schedule;
@@ -30,6 +54,28 @@ export function acceptedSection(schedule: LoadSchedule, only?: SheetName): Repor
   const columns = [...place(words), ...textColumns(words.say('Reason'), words.say('Accepted by'), words.say('Date'))];
   const rows = findings.map((finding) => ({ cells: withAcceptance(finding, words) }));
   return { name: 'accepted', title: words.say('Accepted findings'), sentences: [], tables: [{ columns, rows }] };
+}
+
+/** The same in few columns, of very many the first and how many more there are. */
+export function briefAcceptedSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
+  const accepted = found(schedule, undefined, (finding) => finding.accepted !== undefined);
+  if (accepted.length === 0) return undefined;
+  const more = accepted.length - MOST_FINDINGS;
+  return {
+    name: 'accepted', title: words.say('Accepted findings'),
+    sentences: more <= 0 ? [] : [words.say(
+      '{n, plural, one {# finding more is accepted} other {# findings more are accepted}}; the full form lists all of them.', { n: more },
+    )],
+    tables: [{
+      columns: [...briefColumns(words), ...textColumns(words.say('Accepted because'))],
+      rows: accepted.slice(0, MOST_FINDINGS).map((finding) => {
+        const { reason, name, date } = finding.accepted!;
+        const [, ...others] = briefCells(finding, words);
+        return { cells: [acceptedCell(finding, words), ...others, textCell([reason, name, words.date(date)].filter((part) => part !== '').join(' – '))] };
+      }),
+    }],
+  };
 }
 
 /** What was not checked and other notes; `undefined` when there are none. */
@@ -61,9 +107,20 @@ function cells({ severity, sheet, row, tag, key, message, reopened }: Finding, w
   ];
 }
 
+const briefColumns = (words: Words): ReportColumn[] =>
+  textColumns(words.say('State'), words.say('Tag'), words.say('Finding'));
+
+/** What was found, without sheet and column, which its sentence tells; a row without a tag has those. */
+function briefCells(finding: Finding, words: Words): ReportCell[] {
+  const [state, sheet, row, tag, , sentence] = cells(finding, words);
+  return [state!, tag!.text === '' ? textCell(`${sheet!.text} ${row!.text}`) : tag!, sentence!];
+}
+
+const acceptedCell = ({ severity }: Finding, words: Words): ReportCell =>
+  ({ ...stateCell('accepted', words), text: words.say('accepted: {state}', { state: words.say(STATE_WORDS[severity]) }) });
+
 function withAcceptance(finding: Finding, words: Words): ReportCell[] {
   const { reason, name, date } = finding.accepted!;
   const [, ...others] = cells(finding, words);
-  const state = { ...stateCell('accepted', words), text: words.say('accepted: {state}', { state: words.say(STATE_WORDS[finding.severity]) }) };
-  return [state, ...others, ...[reason, name, words.date(date)].map(textCell)];
+  return [acceptedCell(finding, words), ...others, ...[reason, name, words.date(date)].map(textCell)];
 }

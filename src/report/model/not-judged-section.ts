@@ -38,10 +38,18 @@ const NOT_JUDGED: readonly (readonly [what: string, where: string])[] = [
   ],
 ];
 
-/** Says what the verdicts do not cover, so that nobody takes them for more. */
-export function notJudgedSection(words: Words): ReportSection {
+/**
+ * Says what the verdicts do not cover, so that nobody takes them for more.
+ * @param isBrief leaves out where it is dealt with.
+ */
+export function notJudgedSection(words: Words, isBrief = false): ReportSection {
+  const section = { name: 'not-judged', title: words.say('Not judged here') };
+  if (isBrief) {
+    const subjects = NOT_JUDGED.map(([what]) => words.within(what)).join('; ');
+    return { ...section, sentences: [words.say('No figure and no status of this document says anything of: {subjects}.', { subjects })], tables: [] };
+  }
   return {
-    name: 'not-judged', title: words.say('Not judged here'),
+    ...section,
     sentences: [words.say('No figure and no status of this document says anything of the following.')],
     tables: [{
       columns: textColumns(words.say('Subject'), words.say('Where it is dealt with')),

@@ -14,16 +14,22 @@ export function summaryPictures(schedule: LoadSchedule): string[] {
 /**
  * A picture of the voltage along every run whose drop is known or that has no working voltage; `undefined` when there
  * is none.
+ * @param all draws those within their limits too, of which there is else how many they are.
  */
-export function runPicturesSection(schedule: LoadSchedule): ReportSection | undefined {
+export function runPicturesSection(schedule: LoadSchedule, all: boolean): ReportSection | undefined {
   const { words } = schedule;
   const drawn = filledRows(schedule, 'runs').filter(({ id }) =>
     schedule.value('runs', id, 'drop') !== null || schedule.findingsOf('runs', id).some(({ rule }) =>
       rule === 'run-no-working-voltage'));
   if (drawn.length === 0) return undefined;
+  const shown = all ? drawn : drawn.filter(({ id }) => schedule.standing('runs', id) !== 'ok');
+  const within = drawn.length - shown.length;
   return {
     name: 'run-pictures', title: words.say('Voltage along the runs'), tables: [],
-    sentences: [words.say('Drawn to scale, each with its own axes.')],
-    pictures: drawn.map(({ id }) => pictureText(runPicture(schedule, id))),
+    sentences: [
+      ...shown.length === 0 ? [] : [words.say('Drawn to scale, each with its own axes.')],
+      ...within === 0 ? [] : [words.say('{n, plural, one {# run that is within its limits is not drawn.} other {# runs that are within their limits are not drawn.}}', { n: within })],
+    ],
+    pictures: shown.map(({ id }) => pictureText(runPicture(schedule, id))),
   };
 }

@@ -2,6 +2,7 @@ import type { PanelChoice } from '../../engine/index.ts';
 import type { Severity, Standing } from '../../findings/index.ts';
 import type { DetailKey, SheetName } from '../../schedule/index.ts';
 import type { Paper } from '../paper.ts';
+import type { Form, SectionName } from './forms.ts';
 import type { Words } from '../../words/index.ts';
 
 /** One cell of a printed table. */
@@ -80,6 +81,12 @@ export interface ReportScope {
   readonly paper?: Paper | undefined;
   /** Whether it tells what has changed since an older schedule, which it does not carry. */
   readonly since: boolean;
+  /** What it is for; `full` where there is none. */
+  readonly form?: Form;
+  /** What was left out by choice; nothing where there is none. */
+  readonly without?: readonly SectionName[];
+  /** Whether it has pictures of all runs; only of those that are not within their limits where there is none. */
+  readonly allPictures?: boolean;
 }
 
 /** The load table, from which every form of it is made. */

@@ -20,19 +20,26 @@ export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: r
       ? schedule.isOwn(sheet, id, column.key) : tellsMore(schedule, sheet, id, column.key)));
 }
 
-/** Some rows of a sheet as a table, each with its number on the sheet. */
+/**
+ * Some rows of a sheet as a table.
+ * @param isNumbered puts its number on the sheet before each row.
+ */
 export function rowsTable(
-  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[]
+  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[], isNumbered = true,
 ): ReportTable {
   const { words } = schedule;
   return {
-    columns: [{ title: words.say('Row'), kind: 'number' }, ...columns.map((column) => scheduleColumn(column, words))],
+    columns: [
+      ...isNumbered ? [{ title: words.say('Row'), kind: 'number' as const }] : [],
+      ...columns.map((column) => scheduleColumn(column, words)),
+    ],
     rows: rows.map(({ id }) => ({
       cells: [
-        numberCell(String(schedule.document.position(sheet, id) + 1)),
+        ...isNumbered ? [numberCell(String(schedule.document.position(sheet, id) + 1))] : [],
         ...columns.map((column) => scheduleCell(schedule, sheet, id, column)),
       ],
     })),
+    ...isNumbered ? {} : { heads: 1 },
   };
 }
 
@@ -48,10 +55,13 @@ const LAID = /^(?:to|cable|cores|gland)$/;
 /**
  * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it
  * has no rows.
+ * @param isMeant which of its rows are printed; all of them by default.
  */
-export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSection | undefined {
+export function sheetSection(
+  schedule: LoadSchedule, sheet: SheetName, isMeant: (row: Row) => boolean = () => true,
+): ReportSection | undefined {
   const { words } = schedule;
-  const rows = filledRows(schedule, sheet);
+  const rows = filledRows(schedule, sheet).filter(isMeant);
   if (rows.length === 0) return undefined;
   const columns = printedColumns(schedule, sheet, rows);
   const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some);
@@ -79,4 +89,24 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSe
       },
     ],
   };
+}
+
+/** What refers to the rows of a list. */
+const USED_BY = {
+  types: ['devices', 'type'], conductors: ['runs', 'conductor'], contacts: ['outputs', 'contact'],
+} as const;
+
+/** The rows of a list that something refers to, and how many others there are; `undefined` when it has no rows. */
+export function usedSection(schedule: LoadSchedule, list: keyof typeof USED_BY): ReportSection | undefined {
+  const { words } = schedule;
+  const [sheet, key] = USED_BY[list];
+  const used = new Set(schedule.rows(sheet).map(({ id }) => schedule.target(sheet, id, key)));
+  const section = sheetSection(schedule, list, ({ id }) => used.has(id));
+  const others = filledRows(schedule, list).filter(({ id }) => !used.has(id)).length;
+  if (others === 0) return section;
+  const sentence = words.say(
+    '{n, plural, one {# row of this list that nothing refers to is not listed.} other {# rows of this list that nothing refers to are not listed.}}', { n: others });
+  return section === undefined
+    ? { name: list, title: words.text(SCHEMA[list].title), sentences: [sentence], tables: [] }
+    : { ...section, sentences: [...section.sentences, sentence] };
 }

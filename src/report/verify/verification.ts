@@ -1,6 +1,6 @@
 import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
 import { message, type Words } from '../../words/index.ts';
-import type { ReportScope } from '../model/index.ts';
+import { FORMS, SECTION_NAMES, type Form, type ReportScope, type SectionName } from '../model/index.ts';
 import { PAPERS, type Paper } from '../paper.ts';
 
 /** What comparing a document with the schedule that it carries comes to. */
@@ -45,9 +45,13 @@ export function readScope(json: string): (ReportScope & { readonly page?: Paper 
   } catch {
     return undefined;
   }
-  const { generated, sheet, panel, since, paper, page } = (given ?? {}) as Readonly<Record<string, unknown>>;
+  const { generated, sheet, panel, since, paper, page, form, without, allPictures } =
+    (given ?? {}) as Readonly<Record<string, unknown>>;
+  const isSection = (name: unknown) => SECTION_NAMES.includes(name as SectionName);
   const isKnown = typeof generated === 'string' && typeof since === 'boolean'
     && (sheet === undefined || SHEET_NAMES.includes(sheet as SheetName))
+    && (form === undefined || FORMS.includes(form as Form)) && (allPictures === undefined || allPictures === true)
+    && (without === undefined || (Array.isArray(without) && without.every(isSection)))
     && (panel === undefined || panel === null || typeof panel === 'string')
     && [paper, page].every((each) => each === undefined || PAPERS.includes(each as Paper));
   return isKnown ? given as ReportScope & { page?: Paper } : undefined;
