@@ -60,7 +60,7 @@ describe('the forms of a load table', () => {
     fc.assert(fc.property(fc.array(fc.constantFrom(1, 40, undefined), { minLength: 1, maxLength: 250 }), (lengths) => {
       const schedule = new LoadSchedule({ details: {}, sheets: {
         supplies: [{ rail: 'L1', rated: 5000 }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 10 }],
-        conductors: [{ conductor: '1.5', size: 1.5, resistance: 12.1, carries: 16 }],
+        conductors: [{ conductor: '1.5', size: 1.5, resistance: 12.1 }],
         types: [{ type: 'Lamp', draw: 1000, nodes: 0, minVoltage: 21 }],
         runs: lengths.map((length, index): Cells => ({ run: `W${index}`, rail: 'L1', way: 'F1', conductor: '1.5', ...length === undefined ? {} : { length } })),
         devices: lengths.map((_length, index) => ({ ref: `D${index}`, type: 'Lamp', qty: 4, run: `W${index}`, rail: 'L1' })),
