@@ -5,8 +5,8 @@ import {
 import {
   acceptFinding, beginRevision, columnOf, History, isFormula, isNumeric, isStatus, keepReference, mapReferences,
   readFormula, ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook,
-  type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
-  type SheetLook, type SheetName, type Snapshot,
+  type CellValue, type Change, type Content, type FormulaProblem, type Handover, type LoggedAction, type Row,
+  type RowAcceptance, type SheetLook, type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
 
@@ -317,6 +317,16 @@ export class LoadSchedule {
   /** Has a sheet looked at in another way, which files and drafts keep; it is no action. */
   setLook(sheet: SheetName, changed: Partial<SheetLook>): void {
     this.document.view = withLook(this.document.view, sheet, changed);
+  }
+
+  /** What of the load table is handed over. */
+  get handover(): Handover {
+    return this.document.view?.loadTable ?? {};
+  }
+
+  /** Has something else of the load table handed over, which files and drafts keep; it is no action. */
+  setHandover(changed: Handover): void {
+    this.document.view = { ...this.document.view, loadTable: { ...this.handover, ...changed } };
   }
 
   /** What a file of this schedule holds. */

@@ -4,6 +4,9 @@ export const styles = css`
   .body { display: flex; flex-direction: column; }
   .body > * { flex: none; }
   .body > iframe { flex: 1; inline-size: 100%; min-block-size: 12rem; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: #fff; color-scheme: light; }
+  .sections summary { cursor: pointer; min-block-size: 28px; align-content: center; }
+  .sections > div { display: flex; flex-wrap: wrap; gap: 2px 14px; padding-block: 4px; max-block-size: 30vh; overflow-y: auto; }
+  .sections label { display: inline-flex; align-items: center; gap: 5px; min-block-size: 24px; }
   .scroll { max-inline-size: 100%; overflow-x: auto; }
   .revisions { max-inline-size: 76rem; }
   .revisions td { padding: 3px 6px 3px 0; vertical-align: middle; }

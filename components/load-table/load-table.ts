@@ -1,12 +1,18 @@
 import '../drawings/schedule-drawings.define.ts';
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { loadTableCsv } from '../../src/report/load-table-csv.ts';
 import { withoutVariants } from '../../src/report/digest/index.ts';
 import { loadTableHtml } from '../../src/report/load-table-html.ts';
-import { buildReport, type Report } from '../../src/report/model/index.ts';
+import {
+  buildReport, changesSince, FORMS, FORM_TITLES, handedOver, SECTION_NAMES, type Form, type Handed, type Report,
+} from '../../src/report/model/index.ts';
+import type { Handover } from '../../src/schedule/index.ts';
+import { LookEvent } from '../events/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
-import { PAPERS, type Paper } from '../../src/report/paper.ts';
+import { panelView } from '../../src/report/panel-view.ts';
+import { PAPERS, usualPaper, type Paper } from '../../src/report/paper.ts';
 import { message } from '../../src/words/index.ts';
 import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
 import { controls, statusMarkStyles, today } from '../look/index.ts';
@@ -85,11 +91,43 @@ export class LoadTable extends WorkArea {
     const choose = (view: LoadTableView) =>
       html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
       @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`;
-    return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
+    return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div>${this.view === 'preview' && this.active ? this.#choices() : nothing}</div>
       ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
         : this.view === 'oneLine' || this.view === 'branches' ? html`<elv-drawings .kind=${this.view} .schedule=${schedule} .revision=${this.revision}
           .words=${words} .only=${this.only} .active=${this.active}></elv-drawings>`
         : this.view === 'revisions' ? revisionList(schedule, this.readonly, this.revision) : this.#changes()}`;
+  }
+
+  /** What is handed over: for what, and which of its sections. */
+  #choices(): TemplateResult {
+    const { words } = this;
+    const { form, without, allPictures } = handedOver(this.schedule.handover);
+    const { sections, leftOut } = this.#reportNow;
+    const all = SECTION_NAMES.flatMap((name) =>
+      [...sections, ...leftOut].find((section) => section.name === name) ?? []);
+    const onSection = (name: string, isIn: boolean) => {
+      this.#hand({ without: isIn ? without.filter((each) => each !== name) : [...without, name] });
+    };
+    return html`<label>${words.say('Form')} <select data-do="form" @change=${(event: Event) => {
+        const chosen = (event.currentTarget as HTMLSelectElement).value as Form;
+        this.paper = usualPaper(chosen);
+        this.#hand({ form: chosen });
+      }}>${FORMS.map((each) => html`<option value=${each} ?selected=${each === form}>${words.say(FORM_TITLES[each])}</option>`)}</select></label>
+      <details class="sections"><summary>${leftOut.length === 0 ? words.say('Sections') : words.say('Sections: {n} left out', { n: leftOut.length })}</summary>
+        <div>${all.map(({ name, title }) => html`<label><input type="checkbox" data-section=${name} .checked=${live(!leftOut.some((each) => each.name === name))}
+          @change=${({ currentTarget }: Event) => { onSection(name, (currentTarget as HTMLInputElement).checked); }}>${title}</label>`)}
+        ${form !== 'full' ? nothing : html`<label><input type="checkbox" data-do="allPictures" .checked=${live(allPictures)}
+          @change=${({ currentTarget }: Event) => { this.#hand({ allPictures: (currentTarget as HTMLInputElement).checked }); }}>${words.say('Draw runs within their limits too')}</label>`}</div></details>`;
+  }
+
+  /** Has something else handed over, which the file keeps. */
+  #hand(changed: Handover): void {
+    this.schedule.setHandover(changed);
+    this.#report = undefined;
+    this.saved = '';
+    // The draft keeps it with how sheets are looked at.
+    this.dispatchEvent(new LookEvent({}));
+    this.requestUpdate();
   }
 
   protected foot(): TemplateResult {
@@ -130,8 +168,8 @@ export class LoadTable extends WorkArea {
 
   #changes(): TemplateResult {
     const { words } = this;
-    const section = this.older === undefined
-      ? undefined : this.#reportNow.sections.find(({ name }) => name === 'changes');
+    const section = this.older
+      && changesSince(panelView(this.older.schedule, this.only), panelView(this.schedule, this.only));
     return html`<div class="files">
         <button type="button" class="bordered" data-do="chooseOlder" @click=${this.#chooseOlder}>${words.say('Choose an older schedule')}</button>
         <input type="file" hidden aria-label=${words.say('Older schedule')} accept=".json,.html,.htm,.xlsx" @change=${this.#onFile}>
@@ -144,8 +182,12 @@ export class LoadTable extends WorkArea {
 
   /** The load table of the schedule as it is now. */
   get #reportNow(): Report {
-    return this.#report ??= buildReport(this.schedule, {
-      generated: today(), since: this.older?.schedule, panel: this.only, paper: this.paper,
+    return this.#report ??= this.#reportOf(handedOver(this.schedule.handover));
+  }
+
+  #reportOf(handed: Partial<Handed>): Report {
+    return buildReport(this.schedule, {
+      generated: today(), since: this.older?.schedule, panel: this.only, paper: this.paper, ...handed,
     });
   }
 
@@ -186,7 +228,7 @@ export class LoadTable extends WorkArea {
     const name = this.#nameOf('xlsx');
     try {
       const { loadTableXlsx } = await import('../../src/report/xlsx/index.ts');
-      const bytes = await loadTableXlsx(this.schedule, this.#reportNow);
+      const bytes = await loadTableXlsx(this.schedule, this.#reportOf({}));
       saveBlob(name, new Blob([new Uint8Array(bytes)], { type: WORKBOOK }));
       this.saved = this.words.say(
         'Saved as {name}. Its figures are formulas; Open reads the schedule back as it is now.', { name }

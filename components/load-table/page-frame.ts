@@ -27,6 +27,8 @@ export function showPage(frame: HTMLIFrameElement, page: string, language: strin
 }
 
 function between(text: string, opening: string, closing: string): string {
-  const start = text.indexOf(opening) + opening.length;
+  const at = text.indexOf(opening);
+  if (at < 0) throw new Error(`The page has no ${opening}.`);
+  const start = at + opening.length;
   return text.slice(start, text.indexOf(closing, start));
 }

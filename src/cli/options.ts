@@ -28,9 +28,9 @@ export interface TableOptions {
   readonly verify: boolean;
   /** The panel that is written; all of them by default. */
   readonly panel: string | undefined;
-  /** What the load table is for; as the schedule says, or whole, where it is not said. */
+  /** What the load table is for; as the schedule says where it is not said. */
   readonly form: Form | undefined;
-  /** Sections that are left out. */
+  /** Sections that are left out; as the schedule says where it is not said. */
   readonly without: readonly SectionName[] | undefined;
   /** Pictures of all runs. */
   readonly allPictures: boolean;
@@ -53,8 +53,8 @@ export const HELP: Help = {
     '--panel NAME': 'only what belongs to this enclosure, and the lists; figures are those of the whole schedule. In '
       + 'xlsx the rows of other panels are hidden, as totals count them; a sheet as csv goes back by the command update',
     '--paper SIZE': `lay it out for ${PAPERS.join(', ')}`,
-    '--form': 'what the load table is for, with html, pdf and csv --whole: full (default) has everything; short is what is '
-      + 'read and signed; site is what the panel is wired, set and tested by',
+    '--form': 'what the load table is for, with html, pdf and csv --whole: full has everything; short is what is read and '
+      + 'signed; site is what the panel is wired, set and tested by. Without it, and without --without, as was chosen on the page, else full',
     '--without NAME': `leave this section out, which the load table says: ${SECTION_NAMES.join(', ')}. May be given several times`,
     '--all-pictures': 'pictures of runs that are within their limits too',
     '--since OLD': 'add what has changed since an older schedule, to html, pdf, xlsx and csv --whole',

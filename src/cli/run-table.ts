@@ -2,8 +2,8 @@ import { isInSight } from '../engine/index.ts';
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest, tableJson,
-  usualPaper, withoutVariants, type Report,
+  buildReport, handedOver, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest,
+  tableJson, usualPaper, withoutVariants, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { command } from './command.ts';
@@ -48,10 +48,10 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
     );
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
     case 'xlsx': return writeBytes(await loadTableXlsx(schedule, await reportOf(schedule, options, warn)), output!);
-    case 'pdf': return writeBytes(
-      await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? usualPaper(options.form) }, warn)),
-      output!
-    );
+    case 'pdf': {
+      const paper = options.paper ?? usualPaper(handed(schedule, options).form);
+      return writeBytes(await printPdf(await pageOf(schedule, { ...options, paper }, warn)), output!);
+    }
   }
 }
 
@@ -61,12 +61,20 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
 }
 
 async function reportOf(
-  schedule: LoadSchedule, { sheet, since, panel, paper, form, without, allPictures }: TableOptions, warn: Streams['warn']
+  schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']
 ): Promise<Report> {
+  const { sheet, since, panel, paper } = options;
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
   return buildReport(schedule, {
-    generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older, paper, form, without, allPictures,
+    generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older, paper, ...handed(schedule, options),
   });
+}
+
+/** What of the load table is asked for; where nothing is, what was chosen on the page. A workbook is whole. */
+function handed({ handover }: LoadSchedule, { form, without, allPictures, format }: TableOptions) {
+  if (format === 'xlsx') return {};
+  const isSaid = form !== undefined || without !== undefined || allPictures;
+  return isSaid ? { form, without, allPictures } : handedOver(handover);
 }
 
 function sheetCsv(schedule: LoadSchedule, sheet: SheetName, panel: string | undefined): string {

@@ -16,7 +16,8 @@ export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
 export {
-  buildReport, FORMS, FORM_TITLES, SECTION_NAMES, type Form, type LoadTableOptions, type Report, type SectionName,
+  buildReport, FORMS, FORM_TITLES, handedOver, SECTION_NAMES, type Form, type LoadTableOptions, type Report,
+  type SectionName,
 } from './model/index.ts';
 export { panelView } from './panel-view.ts';
 export { PAPERS, usualPaper, type Paper } from './paper.ts';

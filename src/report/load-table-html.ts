@@ -54,8 +54,8 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 <title>${[title, subject].filter((part) => part !== '').join(' – ')}</title>
 <style>${new Markup(LOAD_TABLE_STYLES + PICTURE_STYLES + pageStyles(report, paper))}</style>
 </head>
-<body class="${report.scope.form ?? 'full'}">
-<main>
+<body>
+<main class="${report.scope.form ?? 'full'}">
 <h1>${title}</h1>
 <dl>
 ${details.map(({ title: term, text }) => html`<div class="${text.length > 60 ? 'long' : 'short'}"><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}

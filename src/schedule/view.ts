@@ -16,6 +16,18 @@ export interface View {
   readonly frozen?: BySheet<string>;
   /** Widths that a person gave columns, in sizes of type, by sheet and key. */
   readonly wide?: BySheet<Readonly<Record<string, number>>>;
+  /** What of the load table is handed over. */
+  readonly loadTable?: Handover;
+}
+
+/** What of the load table is handed over, by names of its forms and sections; names that are not known are kept. */
+export interface Handover {
+  /** What it is for; all of it where it is not said. */
+  readonly form?: string;
+  /** Sections that are left out. */
+  readonly without?: readonly string[];
+  /** Whether runs within their limits are drawn too. */
+  readonly allPictures?: boolean;
 }
 
 /** How one sheet is looked at. */

@@ -3,7 +3,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadTable } from '../../components/load-table/load-table.ts';
-import { writeSchedule } from '../../src/exchange/index.ts';
+import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import { letterOf } from '../../src/schedule/index.ts';
 import { drop, dropFiles, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
@@ -218,10 +218,42 @@ test('a dropped older schedule is compared with, and its changes are a part of t
   expect(said(element)).toContain('One schedule is taken at a time: notes.csv. Not read: older.schedule.json.');
 });
 
+test('what is handed over is chosen by form and section, says what is left out, and is kept in the file', async () => {
+  const element = await open(demoContent());
+  const frame = () => (part(element, 'elv-load-table iframe') as HTMLIFrameElement).contentDocument!;
+  const sections = () => [...frame().querySelectorAll('main > section[id]')].map(({ id }) => id);
+  await expect.poll(sections).toContain('explanations');
+  await userEvent.selectOptions(part(element, '[data-do=form]')!, 'short');
+  await expect.poll(sections).toEqual([
+    'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways', 'branches', 'runs', 'outputs', 'feeds', 'cases',
+    'not-judged', 'commissioning',
+  ]);
+  expect(part(element, '[data-do=paper]')).toHaveProperty('value', 'A4-portrait');
+  expect(frame().body.textContent.trim()).toMatch(/^Load table\s/);
+  await userEvent.click(part(element, '.sections summary')!);
+  await userEvent.click(part(element, '[data-section=cases]')!);
+  await expect.poll(sections).not.toContain('cases');
+  expect(frame().querySelector('.cautions')!.textContent).toContain('Left out of this print by choice: Cases and factors.');
+  expect(textOf(element, '.sections summary')).toBe('Sections: 1 left out');
+  const file = JSON.parse(element.value) as { view: unknown };
+  expect(file.view).toEqual({ loadTable: { form: 'short', without: ['cases'] } });
+  expect(element.schedule.undoLabel).toBeUndefined();
+  removeElements();
+  const read = readSchedule(JSON.stringify(file));
+  if (!read.ok) throw new Error(read.problems[0]!.message);
+  const again = await open(read.content);
+  await expect.poll(() => part(again, '[data-section=cases]')).toHaveProperty('checked', false);
+  await userEvent.click(part(again, '.sections summary')!);
+  await userEvent.click(part(again, '[data-section=cases]')!);
+  await userEvent.selectOptions(part(again, '[data-do=form]')!, 'full');
+  await userEvent.click(part(again, '[data-do=allPictures]')!);
+  await expect.poll(() => (JSON.parse(again.value) as { view: unknown }).view).toEqual({ loadTable: { form: 'full', allPictures: true } });
+});
+
 test('an issue stays in the history, and the next edit begins the next revision', async () => {
   const element = await open({ ...sample(), details: { revision: 'B', date: '2026-11-20', preparedBy: 'N. N.' } });
   await press(element, '[data-view=revisions]');
-  const form = () => part(element, 'elv-issue-form') as HTMLElement;
+  const form = () => part(element, 'elv-issue-form')!;
   await expect.poll(() => part(element, 'elv-issue-form [name=revision]')).toHaveProperty('value', 'B');
   expect(part(element, 'elv-issue-form [name=date]')).toHaveProperty('value', '2026-11-20');
   await userEvent.selectOptions(part(element, 'elv-issue-form select')!, 'for construction');

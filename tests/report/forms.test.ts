@@ -118,7 +118,7 @@ describe('the forms of a load table', () => {
   it('are marked in the page, so that each is set as it is to be read', async () => {
     const schedule = await demo();
     for (const form of FORMS) {
-      expect(loadTableHtml(buildReport(schedule, { generated: '', form }))).toContain(`<body class="${form}">`);
+      expect(loadTableHtml(buildReport(schedule, { generated: '', form }))).toContain(`<main class="${form}">`);
     }
   });
 });

@@ -52,6 +52,10 @@ export function jsonSchema(): JsonSchema {
             ...bySheet({ type: 'object', additionalProperties: { type: 'number', exclusiveMinimum: 0 } }),
             description: 'Widths of columns in sizes of type, by key.',
           }],
+          ['loadTable', {
+            description: 'What of the load table is handed over: what it is for, sections that are left out, pictures of all runs.',
+            ...object([['form', { type: 'string' }], ['without', KEYS], ['allPictures', { type: 'boolean' }]]),
+          }],
         ]),
       },
       lists: {

@@ -1,4 +1,4 @@
-import type { View } from '../../schedule/index.ts';
+import type { Handover, View } from '../../schedule/index.ts';
 import type { Reading } from './reading.ts';
 import { isHarmful } from './unknown-keys.ts';
 
@@ -13,7 +13,7 @@ export function readView(value: unknown, reading: Reading): View | undefined {
   const entries = (of: unknown, path: string, name: string) =>
     Object.entries(reading.object(of, path, named(name))).filter(([key]) => !isHarmful(key));
   const texts = (of: unknown, path: string, name: string) => reading.array(of, path, named(name)).filter(isText);
-  const { rare, hidden, frozen, wide, ...others } = Object.fromEntries(entries(value, '/view', 'view'));
+  const { rare, hidden, frozen, wide, loadTable, ...others } = Object.fromEntries(entries(value, '/view', 'view'));
   return {
     ...others,
     rare: texts(rare, '/view/rare', 'rare'),
@@ -24,5 +24,19 @@ export function readView(value: unknown, reading: Reading): View | undefined {
     wide: Object.fromEntries(entries(wide, '/view/wide', 'wide').map(([sheet, widths]) =>
       [sheet, Object.fromEntries(entries(widths, `/view/wide/${sheet}`, sheet)
         .filter((entry): entry is [string, number] => isWidth(entry[1])))])),
+    ...(loadTable === undefined ? {} : { loadTable: readHandover(entries(loadTable, '/view/loadTable', 'loadTable'), texts) }),
+  };
+}
+
+/** What of the load table is handed over. */
+function readHandover(
+  given: readonly [string, unknown][], texts: (of: unknown, path: string, name: string) => string[],
+): Handover {
+  const { form, without, allPictures, ...others } = Object.fromEntries(given);
+  return {
+    ...others,
+    ...(isText(form) ? { form } : {}),
+    ...(without === undefined ? {} : { without: texts(without, '/view/loadTable/without', 'without') }),
+    ...(allPictures === true ? { allPictures } : {}),
   };
 }

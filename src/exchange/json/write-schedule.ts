@@ -37,9 +37,16 @@ function filled(name: string, list: readonly unknown[] | undefined): Record<stri
 
 /** How the schedule is looked at; left out where that is as at first. */
 function viewOf(view: View | undefined): Record<string, unknown> {
-  const { rare, hidden, frozen, wide, ...others } = view ?? {};
+  const { rare, hidden, frozen, wide, loadTable = {}, ...others } = view ?? {};
   const bySheet = Object.entries({ hidden, frozen, wide }).filter(([, sheets = {}]) => Object.keys(sheets).length > 0);
-  const written = { ...filled('rare', rare), ...Object.fromEntries(bySheet), ...others };
+  const { form, without, allPictures, ...more } = loadTable;
+  const handover = {
+    ...(form === undefined ? {} : { form }), ...filled('without', without), ...(allPictures === true ? { allPictures } : {}), ...more,
+  };
+  const written = {
+    ...filled('rare', rare), ...Object.fromEntries(bySheet),
+    ...(Object.keys(handover).length === 0 ? {} : { loadTable: handover }), ...others,
+  };
   return Object.keys(written).length === 0 ? {} : { view: written };
 }
 

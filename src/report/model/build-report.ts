@@ -60,6 +60,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
   const { words, document: { details } } = schedule;
   const { form = 'full', without = [], allPictures = false } = sheet === undefined ? options : {};
   const making: Making = { schedule, all, since, options, form };
+  const leftOut = leftOutOf(making, without);
   const sections = sheet === undefined ? sectionsOf(making, without)
     : [
       findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
@@ -77,10 +78,11 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
     details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
     issue: { generated: words.date(generated), software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
     cautions: [
-      ...partOf(panel, words), ...formCaution(form, words), ...leftOut(making, without, words),
+      ...partOf(panel, words), ...formCaution(form, words), ...choiceCaution(leftOut, words),
       ...CAUTIONS.map((caution) => words.say(caution)),
     ],
     sections: sections.filter((section): section is ReportSection => section !== undefined),
+    leftOut,
   };
 }
 
@@ -94,11 +96,14 @@ interface Making {
   readonly form: Form;
 }
 
+/** What has changed since an older schedule. */
+export const changesSince = (since: LoadSchedule, schedule: LoadSchedule): ReportSection =>
+  changesSection(compareSchedules(since, schedule), nameOf(since, schedule.words), schedule.words);
+
 /** How each section is made; `undefined` where there is nothing to tell. */
 const MAKE: Readonly<Record<SectionName, (making: Making) => ReportSection | undefined>> = {
   revisions: ({ schedule }) => revisionsSection(schedule),
-  changes: ({ schedule, since }) => since
-    && changesSection(compareSchedules(since, schedule), nameOf(since, schedule.words), schedule.words),
+  changes: ({ schedule, since }) => since && changesSince(since, schedule),
   summary: ({ schedule, form }) =>
     ({ ...statusSection(schedule), ...form === 'full' ? { pictures: summaryPictures(schedule) } : {} }),
   panels: ({ schedule }) => panelsSection(schedule),
@@ -144,11 +149,17 @@ function sectionsOf(making: Making, without: readonly SectionName[]): (ReportSec
     .map((name) => MAKE[name](making));
 }
 
-/** Names of what a person left out, with the titles that it would have had; what would have been empty is not named. */
-function leftOut(making: Making, without: readonly SectionName[], words: Words): string[] {
-  const titles =
-    without.filter((name) => isIn(making.form, name)).flatMap((name) => MAKE[name](making)?.title ?? []);
-  return titles.length === 0 ? [] : [words.say('Left out of this print by choice: {titles}.', { titles: titles.join(', ') })];
+/** What a person left out, with the titles that it would have had; what would have been empty is not named. */
+function leftOutOf(making: Making, without: readonly SectionName[]): Report['leftOut'] {
+  return without.filter((name) => isIn(making.form, name)).flatMap((name) => {
+    const section = MAKE[name](making);
+    return section === undefined ? [] : [{ name, title: section.title }];
+  });
+}
+
+function choiceCaution(leftOut: Report['leftOut'], words: Words): string[] {
+  const titles = leftOut.map(({ title }) => title).join(', ');
+  return titles === '' ? [] : [words.say('Left out of this print by choice: {titles}.', { titles })];
 }
 
 /** What a load table of one panel says of itself. */

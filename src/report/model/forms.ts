@@ -1,3 +1,4 @@
+import type { Handover } from '../../schedule/index.ts';
 import { message, type Words } from '../../words/index.ts';
 
 /**
@@ -16,7 +17,7 @@ const ALL: readonly Form[] = FORMS;
 /** The sections of a load table in their order, with the forms that hold them. */
 export const SECTION_FORMS = {
   revisions: ['full', 'short'],
-  changes: ['full', 'short'],
+  changes: ALL,
   summary: ['full', 'short'],
   panels: ['full', 'short'],
   findings: ALL,
@@ -57,8 +58,25 @@ export type SectionName = keyof typeof SECTION_FORMS;
 
 export const SECTION_NAMES = Object.keys(SECTION_FORMS) as readonly SectionName[];
 
+/** What of a load table is made. */
+export interface Handed {
+  readonly form: Form;
+  /** Sections that are left out by choice. */
+  readonly without: readonly SectionName[];
+  /** Whether runs within their limits are drawn too. */
+  readonly allPictures: boolean;
+}
+
 /** Whether a form holds a section. */
 export const isIn = (form: Form, name: SectionName): boolean => (SECTION_FORMS[name] as readonly Form[]).includes(form);
+
+/** What of the load table a schedule says is handed over, as far as this software knows the names. */
+export function handedOver({ form, without = [], allPictures = false }: Handover): Handed {
+  return {
+    form: FORMS.find((each) => each === form) ?? 'full', allPictures,
+    without: SECTION_NAMES.filter((name) => without.includes(name)),
+  };
+}
 
 /** What a form says of what it leaves out. */
 export function formCaution(form: Form, words: Words): string[] {

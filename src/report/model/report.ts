@@ -101,4 +101,6 @@ export interface Report {
   readonly issue: ReportIssue;
   readonly cautions: readonly string[];
   readonly sections: readonly ReportSection[];
+  /** What would be a section too, and was left out by choice. */
+  readonly leftOut: readonly { readonly name: SectionName; readonly title: string }[];
 }
