@@ -3,7 +3,7 @@ import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
   buildReport, handedOver, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest,
-  tableJson, usualPaper, withoutVariants, type Report,
+  tableJson, usualPaper, withoutVariants, type HtmlOptions, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { command } from './command.ts';
@@ -14,6 +14,7 @@ import { openSchedule } from './open-schedule.ts';
 import { HELP, OPTIONS, readOptions, type TableOptions } from './options.ts';
 import { printPdf } from './print-pdf.ts';
 import { Refusal } from './refusal.ts';
+import { sectionPages } from './section-pages.ts';
 import type { Streams } from './streams.ts';
 import type { Words } from '../words/index.ts';
 
@@ -50,14 +51,27 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
     case 'xlsx': return writeBytes(await loadTableXlsx(schedule, await reportOf(schedule, options, warn)), output!);
     case 'pdf': {
       const paper = options.paper ?? usualPaper(handed(schedule, options).form);
-      return writeBytes(await printPdf(await pageOf(schedule, { ...options, paper }, warn)), output!);
+      return writeBytes(await documentOf(schedule, { ...options, paper }, warn), output!);
     }
   }
 }
 
 async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']): Promise<string> {
+  return markupOf(schedule, await reportOf(schedule, options, warn), options);
+}
+
+const markupOf = (schedule: LoadSchedule, report: Report, { paper }: TableOptions, pages?: HtmlOptions['pages']) =>
+  loadTableHtml(report, { paper, schedule: writeSchedule(withoutVariants(schedule.content())), pages });
+
+/** A document; a long one is printed twice, as only the printer knows the pages that its contents name. */
+async function documentOf(
+  schedule: LoadSchedule, options: TableOptions, warn: Streams['warn'],
+): Promise<Uint8Array> {
   const report = await reportOf(schedule, options, warn);
-  return loadTableHtml(report, { paper: options.paper, schedule: writeSchedule(withoutVariants(schedule.content())) });
+  if (report.scope.form === 'short') return printPdf(markupOf(schedule, report, options));
+  const unknown = report.sections.map(() => undefined);
+  const pages = sectionPages(await printPdf(markupOf(schedule, report, options, unknown)), unknown.length);
+  return printPdf(markupOf(schedule, report, options, pages));
 }
 
 async function reportOf(

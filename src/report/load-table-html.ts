@@ -17,6 +17,8 @@ export interface HtmlOptions {
   readonly paper?: Paper | undefined;
   /** The schedule as JSON, put in unseen, so that the page can be read back without loss. */
   readonly schedule?: string | undefined;
+  /** The page on which each section begins, as far as it is known, for contents in print, which else has none. */
+  readonly pages?: readonly (number | undefined)[] | undefined;
 }
 
 /** Columns of no longer texts than this stay on one line where there is room for it. */
@@ -38,7 +40,7 @@ const DIGEST_CARRIED = message(
 );
 
 /** The load table as one HTML page for reading and printing, without scripts and without requests. */
-export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions = {}): string {
+export function loadTableHtml(report: Report, { paper, schedule, pages }: HtmlOptions = {}): string {
   const { words, title, subject, details, issue, cautions, sections } = report;
   const issued = [
     [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [
@@ -62,7 +64,7 @@ ${details.map(({ title: term, text }) => html`<div class="${text.length > 60 ? '
 ${issued.map(([term, text]) => html`<div class="${text.length > 60 ? 'issue long' : 'issue'}"><dt>${term}</dt><dd>${text}</dd></div>\n`)}
 </dl>
 <section class="cautions" aria-label="${words.say('Cautions')}">${cautions.map((text) => html`<p>${text}</p>`)}</section>
-${sections.length < 4 ? '' : contents(report)}
+${sections.length < 4 ? '' : contents(report, pages)}
 ${sections.map((section) => sectionMarkup(section, words))}
 </main>
 <footer>
@@ -74,8 +76,9 @@ ${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}" data-scope="$
 `.text;
 }
 
-function contents({ words, sections }: Report): Markup {
-  return html`<nav aria-label="${words.say('Contents')}"><ul>${sections.map(({ name, title }) => html`<li><a href="#${name}">${title}</a></li>`)}</ul></nav>`;
+function contents({ words, sections }: Report, pages: HtmlOptions['pages']): Markup {
+  const page = (index: number) => pages === undefined ? '' : html`<span>${pages[index] ?? '–'}</span>`;
+  return html`<nav aria-label="${words.say('Contents')}" class="${pages === undefined ? 'unpaged' : 'paged'}"><ul>${sections.map(({ name, title }, index) => html`<li><a href="#${name}">${title}</a>${page(index)}</li>`)}</ul></nav>`;
 }
 
 function sectionMarkup(section: ReportSection, words: Words): Markup {

@@ -54,6 +54,11 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   :root { font-size: 8.5pt; }
   body { margin: 0; padding: 0; max-width: none; font-size: 8pt; line-height: 1.2; }
   nav { display: none; }
+  nav.paged { display: block; }
+  nav.paged ul { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.3mm 10mm; }
+  nav.paged li { display: flex; justify-content: space-between; border-bottom: 1px dotted var(--line); }
+  nav.paged a { text-decoration: none; }
+  nav.paged span { font-variant-numeric: tabular-nums; }
   h2 { margin-top: 1.4rem; }
   section > p { break-after: avoid; }
   .scroll, .drawing { overflow: visible; }

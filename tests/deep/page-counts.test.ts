@@ -1,9 +1,11 @@
+import { spawnSync } from 'node:child_process';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser } from '../../src/cli/find-browser.mjs';
+import { sectionPages } from '../../src/cli/section-pages.ts';
 import { runTable } from '../../src/cli/run-table.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
@@ -62,6 +64,17 @@ describe.runIf(findBrowser() !== undefined)('how long a load table is', () => {
     const whole = pagesOf(await print(demoIn(lang), '--form', 'site', '--lang', lang));
     expect(whole).toBeLessThanOrEqual(20);
     expect(pagesOf(await print(demoIn(lang), '--form', 'site', '--lang', lang, '--panel', 'KP-2'))).toBeLessThan(whole / 2);
+  }, 120_000);
+
+  it('names in its contents the pages on which sections begin', async () => {
+    const document = Buffer.from(await print(demoIn('en'), '--form', 'site'), 'latin1');
+    const titles = ['Findings', 'Ways', 'Protections and settings', 'Modules', 'Mounting rails', 'Wiring list', 'Conductors inside', 'Cable schedule', 'Spare ways', 'Before energising', 'Commissioning'];
+    const pages = sectionPages(document, titles.length)!;
+    expect(pages.toSorted((a, b) => a - b)).toEqual(pages);
+    const { status, stdout } = spawnSync('pdftotext', ['-layout', '-l', '1', join(folder, 'table.pdf'), '-'], { encoding: 'utf8' });
+    // An independent reader, where it is installed.
+    if (status !== 0) return;
+    for (const [index, title] of titles.entries()) expect(stdout).toMatch(new RegExp(`${title} +${pages[index]!}\\b`));
   }, 120_000);
 
   it('has a bookmark for each section', async () => {
