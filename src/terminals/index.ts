@@ -13,4 +13,5 @@ export {
   holdsNothing, isDisturbed, isLeft, noteAt, progressOf, tickedBy, tickedFor, tickState, tickTerminal, TICK_NAMES,
   type Progress, type TickName, type TickState,
 } from './progress.ts';
+export { leftWithout, type LeftWithout } from './left-without.ts';
 export { BUS_ENDS, busEnds, type BusEnds } from './bus-ends.ts';

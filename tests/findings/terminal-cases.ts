@@ -150,4 +150,33 @@ export const TERMINAL_CASES: readonly FindingCase[] = [
     message: 'Terminal X1:1: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.',
     silent: [panel([at(1, { enclosure: 'E', width: 5.2 })], { enclosures: [{ enclosure: 'E', rails: 1, railLength: 400 }] }), panel([at(1, {})], { enclosures: [{ enclosure: 'E', rails: 1, railLength: 400 }] })],
   },
+  {
+    rule: 'runs-without-terminals', sheet: 'runs', key: 'run', severity: 'note', value: 2, limit: null,
+    inStatus: false, sheets: panel([at(1, plus())], { runs: [{ run: 'R1', rail: 'L1', way: 'F1' }] }),
+    message: 'Run R1: 2 of its cores are on no terminal (all of them), and others of the panel are laid out: the wiring list does not have them. Lay the terminals out; none is renumbered.',
+    silent: [
+      panel([], { runs: [{ run: 'R1', rail: 'L1', way: 'F1' }] }),
+      panel([at(1, plus({ outside: 'R1', core: '1' })), at(2, { potential: 'L1 L-', inside: 'L1:-', outside: 'R1', core: '2' })], { runs: [{ run: 'R1', rail: 'L1', way: 'F1' }] }),
+      // Nobody has begun to lay out the panel that it begins in.
+      panel([at(1, plus({ enclosure: 'P2' }))], { runs: [{ run: 'R1', rail: 'L1', way: 'F1' }] }),
+    ],
+  },
+  {
+    rule: 'outputs-without-terminals', sheet: 'outputs', key: 'output', severity: 'note', value: 2, limit: null,
+    inStatus: false, sheets: panel([at(1, { potential: 'Q1 L', inside: 'Q1:14', outside: 'Q1', core: 'L' })], { outputs: [{ output: 'Q1', feed: 'M1', kind: 'resistive', power: 100 }] }),
+    message: 'Output Q1: 2 of its cores are on no terminal (N, PE), and others of the panel are laid out: the wiring list does not have them. Lay the terminals out; none is renumbered.',
+    silent: [panel([], { outputs: [{ output: 'Q1', feed: 'M1', kind: 'resistive', power: 100 }] })],
+  },
+  {
+    rule: 'feeds-without-terminals', sheet: 'feeds', key: 'feed', severity: 'note', value: 3, limit: null,
+    inStatus: false, sheets: panel([at(1, plus())], { feeds: [{ feed: 'M1', rated: 16 }], outputs: [{ output: 'Q1', feed: 'M1', kind: 'resistive', power: 100 }] }),
+    message: 'Feed M1: 3 of its cores are on no terminal (all of them), and others of the panel are laid out: the wiring list does not have them. Lay the terminals out; none is renumbered.',
+    silent: [panel([])],
+  },
+  {
+    rule: 'branches-without-terminals', sheet: 'branches', key: 'branch', severity: 'note', value: 2, limit: null,
+    inStatus: false, sheets: panel([at(1, plus())], { branches: [{ branch: 'B1', limit: 10 }] }),
+    message: 'Branch B1: 2 of its cores are on no terminal (all of them), and others of the panel are laid out: the wiring list does not have them. Lay the terminals out; none is renumbered.',
+    silent: [panel([], { branches: [{ branch: 'B1', limit: 10 }] })],
+  },
 ];

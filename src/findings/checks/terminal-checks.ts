@@ -1,8 +1,10 @@
 import { exceeds } from '../../electrical/index.ts';
 import {
-  inputColumns, isTickedOtherwise, recordOf, ticksOf, type Cells, type KeyedTick, type SheetName,
+  inputColumns, isTickedOtherwise, recordOf, SCHEMA, ticksOf, type Cells, type KeyedTick, type SheetName,
 } from '../../schedule/index.ts';
-import { bridgeCurrents, terminalFaults, type BridgeCurrent, type TerminalFaults } from '../../terminals/index.ts';
+import {
+  bridgeCurrents, leftWithout, terminalFaults, type BridgeCurrent, type LeftOut, type LeftWithout, type TerminalFaults,
+} from '../../terminals/index.ts';
 import { amps, message, roundedDown, roundedUp, squareMillimetres, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { Gathering } from '../facts.ts';
@@ -77,6 +79,30 @@ function tickedOtherwise(rule: string, tick: KeyedTick, said: string, spare: str
 }
 
 const [WIRED_TICK, CHECKED_TICK] = ticksOf('terminals') as [KeyedTick, KeyedTick];
+
+/** A cable that is on no terminal where others of its panel are: whoever wires by the list would not find it. */
+function withoutTerminals(sheet: LeftOut['sheet']): Check {
+  const gathering: Gathering<LeftWithout> = {
+    sheet, reads: [['terminals', 'outside'], ['terminals', 'core'], ['terminals', 'enclosure'], ...LED_TO],
+    gather: (document, book) => leftWithout(document, book, sheet),
+  };
+  return {
+    // Its own limits do not wait for it.
+    rule: `${sheet}-without-terminals`, sheet, key: SCHEMA[sheet].tag, severity: 'note',
+    find: (row): Found | undefined => {
+      const left = row.fact(gathering);
+      if (left === undefined) return undefined;
+      const { cores, all } = left;
+      return {
+        value: cores.length, limit: null,
+        message: row.sentence(() => row.say(
+          '{name}: {missing, plural, one {# of its cores is} other {# of its cores are}} on no terminal ({cores}), and others of the panel are laid out: the wiring list does not have {missing, plural, one {it} other {them}}. Lay the terminals out; none is renumbered.',
+          { missing: cores.length, cores: cores.length === all ? row.say('all of them') : list(cores) },
+        )),
+      };
+    },
+  };
+}
 
 /** Designations in a sentence, the first of them where there are many. */
 const list = (texts: readonly string[]): string =>
@@ -189,6 +215,7 @@ export const terminalChecks: readonly Check[] = [
       message: row.say('{name} is ticked as checked and not as wired. See whether it is wired, then tick that too, or take the tick back.'),
     },
   },
+  ...(['feeds', 'outputs', 'runs', 'branches'] as const).map(withoutTerminals),
   railAbsent('terminal-rail-absent', 'terminals'),
   widthMissing('terminal-width-missing', 'terminals', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'

@@ -40,7 +40,8 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
     sentences: [words.say(
       'Each line is a terminal: on its left the conductor inside the panel, on its right the core of the cable. Terminals of one potential are bridged with those named; a part is named with its connection behind a colon.'
     ), ...panels.map(([enclosure, those]) =>
-      words.say('{panel}: {progress}.', { panel: enclosure === '' ? words.say('In no panel') : enclosure, progress: progress(those) }))],
+      words.say('{panel}: {progress}.', { panel: enclosure === '' ? words.say('In no panel') : enclosure, progress: progress(those) })),
+    ...withoutTerminals(schedule)],
     tables: [...grouped(terminals, ({ strip }) => strip)].map(([strip, those]) => ({
       title: words.say('Strip {strip}', { strip: strip === '' ? '–' : strip }), sentence: progress(those), heads: 1,
       columns: [
@@ -50,6 +51,16 @@ export function wiringSection(schedule: LoadSchedule): ReportSection | undefined
       rows: those.map((each) => ({ cells: rowOf(each) })),
     })),
   };
+}
+
+/** The cables that the list lacks, in a sentence. */
+function withoutTerminals(schedule: LoadSchedule): string[] {
+  const { words } = schedule;
+  const cables = schedule.findings.filter(({ rule }) => rule.endsWith('-without-terminals')).map(({ tag }) => tag);
+  return cables.length === 0 ? [] : [words.say(
+    '{n, plural, one {One cable is} other {# cables are}} not, or not wholly, on terminals and missing here: {cables}. Lay the terminals out before wiring.',
+    { n: cables.length, cables: cables.join(', ') },
+  )];
 }
 
 /** Conductors inside that touch no terminal, and the connections of each part; `undefined` without terminals. */
