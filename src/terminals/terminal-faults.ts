@@ -52,7 +52,8 @@ function findBridges(terminals: readonly ListedTerminal[], say: Say): void {
   for (const [bridge, those] of grouped(terminals, (each) => each.bridge)) {
     if (bridge === '') continue;
     const potentials = [...new Set(those.map(({ potential }) => potential).filter((each) => each !== ''))];
-    const strips = [...new Set(those.map(({ strip }) => strip))];
+    // One on no strip is told by itself.
+    const strips = [...new Set(those.map(({ strip }) => strip).filter((each) => each !== ''))];
     for (const each of those) {
       if (potentials.length > 1) say(each, { shorts: potentials.filter((other) => other !== each.potential) });
       if (strips.length > 1) say(each, { strips });

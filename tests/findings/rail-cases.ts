@@ -31,6 +31,12 @@ export const RAIL_CASES: readonly FindingCase[] = [
     ],
   },
   {
+    rule: 'enclosure-rails-over', sheet: 'enclosures', sheets: MODULES([450, 100]), severity: 'over', key: 'rails',
+    value: 450, limit: 400, inStatus: true,
+    message: 'Enclosure E1: K1 takes 450 mm of a mounting rail with its end brackets, and none is longer than 400 mm. Use longer rails, or move it to another enclosure.',
+    silent: [MODULES([400, 100])],
+  },
+  {
     // By hand 100 and 100 stand on two rails, where 350 finds none; 100 + 100 and 350 would do.
     rule: 'enclosure-rails-over', sheet: 'enclosures', severity: 'over', key: 'rails', value: 550, limit: 800, inStatus: true,
     sheets: MODULES([100, 100, 350], { rails: 2 }, { 0: 1, 1: 2 }),

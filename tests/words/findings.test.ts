@@ -35,6 +35,7 @@ const rated = (...formulas: string[]) => formulas.map((formula, row) => ({ rail:
 /** What the cases of the rules leave unsaid: cases, other faults of formulas, other remedies, rows without a tag. */
 const MORE: readonly Content['sheets'][] = [
   { terminals: [{ outside: 'R9' }] },
+  { enclosures: [{ enclosure: 'E1', rails: 2, railLength: 400 }], modules: [{ enclosure: 'E1', width: 450 }] },
   { terminals: [{ terminal: 'X1:1', strip: 'X1', wired: true, wiredAs: 'F1:2', checked: true, checkedAs: 'F1:2' }] },
   {
     feeds: [{ feed: 'M1', rated: 16 }], outputs: [{ output: 'Q1', feed: 'M1' }, { output: 'Q2', feed: 'M1' }],

@@ -16,6 +16,8 @@ interface RailsFact {
   /** Number of parts that find no rail, and of those that were given one that is not there. */
   readonly left: number;
   readonly absent: number;
+  /** The widest of the parts that find none, with its width [mm]. */
+  readonly widest?: { readonly tag: string; readonly width: number };
   /** The rail that is given most beyond its length. */
   readonly over?: { readonly rail: number; readonly used: number };
 }
@@ -32,10 +34,12 @@ const RAILS: Gathering<RailsFact> = {
   ],
   gather: (document, book) => new Map(panelRails(document, book).map(({ id, outcome, anew, used, rails, unplaced }) => {
     const [worst] = rails.filter(({ isOver }) => isOver).sort((one, other) => other.used - one.used);
+    const [widest] = [...unplaced].sort((one, other) => other.width - one.width);
     const fact: RailsFact = {
       outcome, used, left: unplaced.filter(({ mountedOn }) => mountedOn === undefined).length,
       absent: unplaced.filter(({ mountedOn }) => mountedOn !== undefined).length,
       ...anew === undefined ? {} : { anew },
+      ...widest === undefined ? {} : { widest: { tag: widest.tag, width: widest.width } },
       ...worst === undefined ? {} : { over: { rail: worst.number, used: worst.used } },
     };
     return [id, fact];
@@ -72,7 +76,17 @@ export const railChecks: readonly Check[] = [
     find: (row) => {
       const held = holdsInSum(row);
       if (held?.fact.outcome !== 'none') return undefined;
-      const { fact: { used, left, anew }, whole } = held;
+      const { fact: { used, left, anew, widest }, whole } = held;
+      const length = row.number('railLength')!;
+      if (widest !== undefined && exceeds(widest.width, length)) {
+        return {
+          value: widest.width, limit: length,
+          message: row.say('{name}: {part} takes {width} of a mounting rail with its end brackets, and none is longer than {length}. Use longer rails, or move it to another enclosure.', {
+            part: widest.tag === '' ? row.say('a part without a tag') : widest.tag,
+            width: millimetres(widest.width, length), length: roundedDown(millimetres(length, widest.width)),
+          }),
+        };
+      }
       const values = { used: millimetres(used), whole: roundedDown(millimetres(whole)), left };
       return {
         value: used, limit: whole,
