@@ -9,16 +9,17 @@ import { Refusal } from './refusal.ts';
 
 const run = promisify(execFile);
 
-/** A browser that has not printed after this time will not [ms]. */
-const LONGEST = 120_000;
+/** A browser that has not printed after this time will not [ms]: some 10,000 device rows in full. */
+const LONGEST = 600_000;
 
 /**
  * Prints a page as PDF with the browser that is installed: Chromium, Chrome or Edge, of version 131 or later for the
  * feet of the pages.
  * @param page a whole page in HTML, which says its paper.
- * @throws Refusal when there is no browser or it does not print.
+ * @param longest how long the browser may take [ms].
+ * @throws Refusal when there is no browser, or it does not print or not in time.
  */
-export async function printPdf(page: string): Promise<Uint8Array> {
+export async function printPdf(page: string, longest = LONGEST): Promise<Uint8Array> {
   const browser = installedBrowser();
   const folder = await mkdtemp(join(tmpdir(), 'load-table-'));
   try {
@@ -32,9 +33,14 @@ export async function printPdf(page: string): Promise<Uint8Array> {
       // Its bookmarks, and its structure for whoever has it read aloud.
       '--generate-pdf-document-outline', '--export-tagged-pdf',
       `--print-to-pdf=${target}`, pathToFileURL(source).href,
-    ], { timeout: LONGEST });
+    ], { timeout: longest });
     return await readFile(target);
   } catch (error) {
+    if ((error as { killed?: boolean }).killed === true) {
+      throw new Refusal([
+        `The browser ${browser} had not printed after ${longest / 1000} s: the load table is too long for it. Print less of it (--form short, --panel NAME, --without NAME), or write HTML with --format html.`,
+      ]);
+    }
     const [reason] = (error as Error).message.split('\n');
     throw new Refusal(
       [`The browser ${browser} did not print (${reason}). Write HTML with --format html and print that from a browser.`]

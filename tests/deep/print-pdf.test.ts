@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser } from '../../src/cli/find-browser.mjs';
+import { printPdf } from '../../src/cli/print-pdf.ts';
 import { runTable } from '../../src/cli/run-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, PAPERS, scheduleDigest } from '../../src/report/index.ts';
@@ -35,7 +36,9 @@ function readText(path: string): string | undefined {
 
 describe.runIf(findBrowser() !== undefined)('the load table as a document', () => {
   it.each(PAPERS)('is printed on %s, with the digest and the number on each page', async (paper) => {
-    const { code, warnings, output } = await print('--paper', paper);
+    // All of it takes the browser longest.
+    const form = paper === 'A4-landscape' ? 'full' : 'site';
+    const { code, warnings, output } = await print('--paper', paper, '--form', form);
     expect({ code, warnings }).toEqual({ code: 0, warnings: [] });
     const bytes = (await readFile(output)).toString('latin1');
     const boxes = [...bytes.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)]
@@ -54,7 +57,7 @@ describe.runIf(findBrowser() !== undefined)('the load table as a document', () =
       expect(page).toContain(`Page ${index + 1} of ${pages.length}`);
       expect(page).toContain(digest);
     });
-    const report = buildReport(new LoadSchedule(demoContent()), { generated: '' });
+    const report = buildReport(new LoadSchedule(demoContent()), { generated: '', form });
     const squeezed = text.replace(/\s+/g, '');
     for (const { title } of report.sections) expect(squeezed).toContain(title.replace(/\s+/g, ''));
     for (const caution of report.cautions) expect(squeezed).toContain(caution.replace(/\s+/g, ''));
@@ -70,6 +73,10 @@ it('says what is missing where there is no browser that prints', async () => {
     await writeFile(broken, 'exit 3', { mode: 0o755 });
     process.env.BROWSER_PATH = broken;
     expect(await print()).toMatchObject({ code: 2, warnings: [expect.stringContaining('did not print')] });
+    const slow = join(folder, 'slow');
+    await writeFile(slow, '#!/bin/sh\nexec sleep 20', { mode: 0o755 });
+    process.env.BROWSER_PATH = slow;
+    await expect(printPdf('<p>', 300)).rejects.toThrow('had not printed after 0.3 s: the load table is too long for it. Print less of it');
   } finally {
     if (before === undefined) delete process.env.BROWSER_PATH;
     else process.env.BROWSER_PATH = before;

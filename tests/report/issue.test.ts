@@ -117,7 +117,13 @@ describe('the load table', () => {
     expect(section(schedule).sentences).toEqual(['This is revision X as it was issued on Nov 30, 2026: its SHA-256 is that of the history.']);
     expect(section(schedule).tables[0]!.rows.at(-1)!.cells.map(({ text }) => text))
       .toEqual(['X', 'Nov 30, 2026', 'N. N.', 'Quay lights added', 'For construction', expect.stringMatching(/^([0-9a-f]{4} ){3}[0-9a-f]{4}$/)]);
+    const state = (of: LoadSchedule) => buildReport(of, { generated: '' }).details.find(({ key }) => key === 'state')?.text;
+    expect(state(schedule)).toBe('For construction');
+    const content = schedule.content();
+    expect(state(new LoadSchedule({ ...content, details: { ...content.details, project: 'x' } })))
+      .toBe('Not as it was issued');
     rate(schedule, 7);
+    expect(state(schedule)).toBe('Not issued yet');
     const german = new LoadSchedule(schedule.content(), { words: await loadWords('de') });
     expect(section(german).sentences).toEqual(['Revision X wurde am 30.11.2026 herausgegeben. Was seither anders ist, gehört zu Revision Y, die nicht herausgegeben ist.']);
     expect(section(german).tables[0]!.rows.at(-1)!.cells[3]!.text).toBe('Noch nicht herausgegeben');

@@ -27,7 +27,7 @@ import { runPicturesSection, summaryPictures } from './pictures.ts';
 import { protectionsSection } from './protections-section.ts';
 import type { Report, ReportSection } from './report.ts';
 import { railsSection } from './rails-section.ts';
-import { revisionsSection } from './revisions-section.ts';
+import { revisionsSection, stateDetail } from './revisions-section.ts';
 import { sheetSection, usedSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
 import { cablesSection, insideSection, spareSection, wiringSection } from './wiring-sections.ts';
@@ -75,7 +75,10 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
     title: words.say('Load table'),
     subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
       .filter((part) => part !== undefined).join(' – '),
-    details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
+    details: [
+      ...DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
+      ...stateDetail(all),
+    ],
     issue: { generated: words.date(generated), software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
     cautions: [
       ...partOf(panel, words), ...formCaution(form, words), ...choiceCaution(leftOut, words),

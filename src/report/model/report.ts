@@ -54,7 +54,7 @@ export interface ReportSection {
 
 /** A line of the title block. */
 export interface ReportDetail {
-  readonly key: DetailKey;
+  readonly key: DetailKey | 'state';
   readonly title: string;
   readonly text: string;
 }

@@ -3,7 +3,7 @@ import type { IssueState } from '../../schedule/index.ts';
 import { message, type Words } from '../../words/index.ts';
 import { checkIssue } from '../digest/index.ts';
 import { textCell, textColumns } from './cells.ts';
-import type { ReportSection } from './report.ts';
+import type { ReportDetail, ReportSection } from './report.ts';
 
 /** What a schedule is issued for, as it is said. */
 export const ISSUE_STATE_TITLES = {
@@ -43,6 +43,17 @@ export function revisionsSection(schedule: LoadSchedule): ReportSection | undefi
     ...hasIssues ? [words.say('Issued'), words.say('SHA-256 without this line')] : [],
   );
   return { name: 'revisions', title: words.say('Revisions'), sentences: [issueSentence(schedule, words)].filter((each) => each !== ''), tables: [{ columns, rows }] };
+}
+
+/** What the schedule is issued for, for the title block; nothing where none of it was ever issued. */
+export function stateDetail(schedule: LoadSchedule): ReportDetail[] {
+  const { words, document: { revisions } } = schedule;
+  if (revisions.every(({ digest }) => digest === undefined)) return [];
+  const checked = checkIssue(schedule.content());
+  const text = checked === undefined ? words.say('Not issued yet')
+    : !checked.isUnchanged ? words.say('Not as it was issued')
+    : checked.issue.state === undefined ? words.say('Issued') : words.say(ISSUE_STATE_TITLES[checked.issue.state]);
+  return [{ key: 'state', title: words.say('State'), text }];
 }
 
 /** Whether the schedule is what was issued last; empty where nothing is issued. */
