@@ -20,14 +20,16 @@ export function leftWithout(document: ScheduleDocument, figures: Figures, sheet:
   const terminals = listTerminals(document);
   if (terminals.length === 0) return found;
   const laidOut = new Set(terminals.map(({ enclosure }) => enclosure));
-  const held = new Set(terminals.map(({ outside, core }) => JSON.stringify([outside, core])));
+  // A cable from one enclosure to another has the same core in both.
+  const end = (enclosure: string, tag: string, core: string) => JSON.stringify([enclosure, tag, core]);
+  const held = new Set(terminals.map(({ enclosure, outside, core }) => end(enclosure, outside, core)));
   const parts = new Parts(document, figures);
   const cores = grouped(wantedTerminals(parts).wanted
     .filter(({ outside, enclosure }) => outside !== '' && laidOut.has(enclosure)), ({ outside }) => outside);
   for (const row of document.rows(sheet)) {
     const tag = tagOf(sheet, row);
     const asked = tag === '' || parts.find(sheet, tag) !== row.id ? [] : cores.get(tag) ?? [];
-    const missing = asked.filter(({ core }) => !held.has(JSON.stringify([tag, core]))).map(({ core }) => core);
+    const missing = asked.filter(({ enclosure, core }) => !held.has(end(enclosure, tag, core))).map(({ core }) => core);
     if (missing.length > 0) found.set(row.id, { cores: missing, all: asked.length });
   }
   return found;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Cells } from '../../src/schedule/index.ts';
+import { layOutTerminals, layoutChanges } from '../../src/terminals/index.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 
 /** Two rails, a feed with two outputs, a branch, and terminals; of each only what a test needs. */
@@ -149,4 +150,21 @@ test('a spare terminal that is ticked is not called free', () => {
     rule: 'terminal-wired-otherwise', severity: 'incomplete',
     message: 'Terminal X1:1 is spare by now and was ticked as wired when it was to join F1:2 · F1 L+ · R1 · 1 · –. Take its conductors out, then take the tick back.',
   }]);
+});
+
+test('a cable between two panels has terminals in both: one that lacks them in one is named', () => {
+  const schedule = scheduleOf({
+    enclosures: [{ enclosure: 'P1' }, { enclosure: 'P2' }],
+    feeds: [{ feed: 'M1', rated: 16, enclosure: 'P1' }],
+    supplies: [{ rail: 'L1', rated: 10, enclosure: 'P2', feed: 'M1' }],
+  });
+  schedule.act('Laid out', layoutChanges(schedule.document, layOutTerminals(schedule.document, schedule)));
+  const rulesOfFeed = () => schedule.findings.filter(({ rule }) => rule === 'feeds-without-terminals').map(({ value }) => value);
+  expect(rulesOfFeed()).toEqual([]);
+  const there = schedule.rows('terminals').filter(({ cells }) => cells.enclosure === 'P2' && cells.outside === 'M1');
+  const here = schedule.rows('terminals').filter(({ cells }) => cells.enclosure === 'P1' && cells.core === there[0]!.cells.core);
+  // The core is on a terminal of the other panel too.
+  expect([there.length > 0, here.length > 0]).toEqual([true, true]);
+  schedule.act('Gone', [{ op: 'remove', sheet: 'terminals', at: schedule.document.position('terminals', there[0]!.id), count: 1 }]);
+  expect(rulesOfFeed()).toEqual([1]);
 });
