@@ -7,7 +7,7 @@ import { projectFolder } from './project-folder.mjs';
 const topEntries = new Set([
   'README.md', 'DEVELOPERS.md', 'package.json', 'tsconfig.json', 'src', 'components', 'examples', 'tests', 'data',
   // What the tools need, or a repository has anyway.
-  'package-lock.json', 'eslint.config.js', 'vite.config.ts', 'vitest.config.ts', 'scripts', 'LICENSE', 'CHANGELOG.md',
+  'package-lock.json', '.oxlintrc.json', 'vite.config.ts', 'vitest.config.ts', 'scripts', 'LICENSE', 'CHANGELOG.md',
   '.ci', '.gitignore', '.npmrc', '.git',
 ]);
 const ignored = readFileSync(join(projectFolder, '.gitignore'), 'utf8').split(/\r?\n/)

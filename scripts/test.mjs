@@ -43,18 +43,13 @@ async function step(name, run, counted = () => 0) {
 /** @param {string} name a command of npm */
 const command = (name) => step(name, () => runNpm(['run', '--silent', name]));
 
-async function checkCode() {
-  await command('lint');
-  await command('types');
-}
-
 /** @returns {Promise<boolean>} whether `dist/` holds what was built now */
 async function checkBuild() {
   await command('imports');
   const built = await command('build');
   await command('size');
   if (isDeep) await command('package');
-  // They need no page, and go on where the style check leaves a core.
+  // They need no page, and go on while style and types are checked.
   await testStep('tests in Node', 'node');
   return built;
 }
@@ -87,7 +82,7 @@ function testStep(name, project, environment = {}) {
 }
 
 if (await step('packages', async () => (await ensurePackages(), true))) {
-  const [built] = await Promise.all([checkBuild(), checkCode()]);
+  const [built] = await Promise.all([checkBuild(), command('lint')]);
   /** @type {Record<string, string>} */
   let environment = {};
   await step('a browser', async () => {

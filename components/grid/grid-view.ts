@@ -518,8 +518,9 @@ export class GridView implements SettingsSource {
   #spot(): Spot | undefined {
     const at = this.hot.getSelectedRangeActive()?.highlight;
     const column = this.model.columns[at?.col ?? -1];
-    if (at === undefined || at.row === null || column === undefined) return undefined;
-    return { id: idAt(this.model, at.row), line: at.row, key: column.key };
+    const line = at?.row ?? null;
+    if (line === null || column === undefined) return undefined;
+    return { id: idAt(this.model, line), line, key: column.key };
   }
 
   #selectSpot({ id, line, key }: Spot): void {

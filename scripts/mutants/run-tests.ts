@@ -22,7 +22,7 @@ process.env.RUNS = '12';
 
 const vitest: Vitest = await createVitest('test', {
   root, config: false, watch: false, bail: 1, include: ['tests/**/*.test.ts'], testTimeout: 120_000,
-  setupFiles: ['tests/support/seed.ts'],
+  setupFiles: ['tests/support/seed.ts', 'src/engine/engine-at-once.define.ts'],
   pool: 'threads', maxWorkers: 1, fileParallelism: false, reporters: [{}],
   sequence: { sequencer: class { sort = <T>(files: T[]) => files; shard = <T>(files: T[]) => files; } },
 }, { server: { watch: null }, logLevel: 'silent' });

@@ -89,7 +89,6 @@ async function upgraded(property: object): Promise<LoadScheduleElement> {
   const element = Object.assign(document.createElement(tag), property);
   document.body.append(element);
   await LoadScheduleElement.define(tag);
-  // eslint-disable-next-line @typescript-eslint/no-unsafe-class-instance-assignment -- it was made one by define
   return element as Element as LoadScheduleElement;
 }
 

@@ -57,7 +57,7 @@ test('L2-W8 of the demo: 10.48 m is its longest, and 10.4 m is said everywhere',
   expect(loadTableHtml(report, {})).toMatch(/L2-W8(?:(?!<\/tr>).)*>≤10\.4</s);
   const sheet = readFile(await loadTableXlsx(demo, report), { type: 'array' }).Sheets.Runs;
   const place = SCHEMA.runs.columns.findIndex(({ key }) => key === 'maxLength');
-  expect((sheet?.[utils.encode_cell({ r: demo.document.position('runs', id) + 1, c: place })] as { v: number }).v)
+  expect((sheet![utils.encode_cell({ r: demo.document.position('runs', id) + 1, c: place })] as { v: number }).v)
     .toBe(10.4);
 });
 

@@ -92,7 +92,9 @@ export function joinByName<Thing>(
 ): Map<string, Thing> {
   const joined = new Map<string, Thing>();
   for (const name of new Set([...mine.keys(), ...theirs.keys()])) {
-    const [was, own, other] = [base && (base.get(name) ?? null), mine.get(name) ?? null, theirs.get(name) ?? null];
+    // Without a base it is not known what was, which is another thing than that nothing was.
+    const was = base === undefined ? undefined : base.get(name) ?? null;
+    const [own, other] = [mine.get(name) ?? null, theirs.get(name) ?? null];
     const outcome = joinValues(was, own, other);
     const isTheirs = outcome === 'theirs' || (outcome === 'conflict' && decisions.ask({
       ...conflictOf(name), base: was ?? null, mine: own, theirs: other, choices: ['mine', 'theirs'],
