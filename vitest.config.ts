@@ -40,6 +40,11 @@ const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,eleme
 const sweeps = ['tests/browser/sweeps/**/*.test.ts'];
 /** Half of them, by the time that they take. */
 const seen = ['tests/browser/sweeps/{hostile,load,reflow,sharing,words}*.test.ts'];
+/** Slow by nature, without a page of the test driver. */
+const slow = {
+  include: ['tests/deep/**/*.test.ts'], testTimeout: 60_000, setupFiles: ['tests/support/seed.ts', formulasAtOnce],
+};
+const killed = ['tests/deep/killed-browser.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 
@@ -152,19 +157,15 @@ export default defineConfig({
           },
         },
       },
-      // By themselves: who types into a browser that is killed needs the machine.
       inChromium({ name: 'deep, in a browser', include: sweeps, ...onOnePage, sequence: { groupOrder: 6 } }, [
         { name: 'deep, sweeps', exclude: seen }, { name: 'deep, what is seen', include: seen },
       ]),
       {
         extends: true,
-        // Slow by nature.
-        test: {
-          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
-          setupFiles: ['tests/support/seed.ts', formulasAtOnce],
-          sequence: { groupOrder: 5 },
-        },
+        test: { ...slow, name: 'deep', exclude: killed, maxWorkers: cores, sequence: { groupOrder: 5 } },
       },
+      // By itself: who types into a browser that is killed needs the machine.
+      { extends: true, test: { ...slow, name: 'deep, killed', include: killed, sequence: { groupOrder: 7 } } },
     ],
   },
 });

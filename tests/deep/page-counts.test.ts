@@ -52,22 +52,24 @@ describe.runIf(findBrowser() !== undefined)('how long a load table is', () => {
     const pages = pagesOf(await print(demoIn(lang), '--form', 'short', '--lang', lang));
     expect(pages).toBeGreaterThanOrEqual(4);
     expect(pages).toBeLessThanOrEqual(6);
-  }, 120_000);
+  }, 300_000);
 
   it('short has at most twelve pages for 1,000 devices', async () => {
     const input = join(folder, 'large.schedule.json');
     await writeFile(input, large());
     expect(pagesOf(await print(input, '--form', 'short'))).toBeLessThanOrEqual(12);
-  }, 120_000);
+  }, 300_000);
 
-  it.each(LANGUAGES)('for the site has at most twenty pages for the demo in %s, of one panel fewer', async (lang) => {
-    const whole = pagesOf(await print(demoIn(lang), '--form', 'site', '--lang', lang));
-    expect(whole).toBeLessThanOrEqual(20);
-    expect(pagesOf(await print(demoIn(lang), '--form', 'site', '--lang', lang, '--panel', 'KP-2'))).toBeLessThan(whole / 2);
-  }, 120_000);
+  it.each(LANGUAGES.filter((lang) => lang !== 'en'))('for the site has at most twenty pages for the demo in %s', async (lang) => {
+    expect(pagesOf(await print(demoIn(lang), '--form', 'site', '--lang', lang))).toBeLessThanOrEqual(20);
+  }, 300_000);
 
-  it('names in its contents the pages on which sections begin', async () => {
+  it('for the site has at most twenty pages for the demo, for one panel fewer, and names those on which sections begin', async () => {
+    const ofOne = pagesOf(await print(demoIn('en'), '--form', 'site', '--panel', 'KP-2'));
     const document = Buffer.from(await print(demoIn('en'), '--form', 'site'), 'latin1');
+    const whole = pagesOf(document.toString('latin1'));
+    expect(whole).toBeLessThanOrEqual(20);
+    expect(ofOne).toBeLessThan(whole / 2);
     const titles = ['Findings', 'Ways', 'Protections and settings', 'Modules', 'Mounting rails', 'Wiring list', 'Conductors inside', 'Cable schedule', 'Spare ways', 'Before energising', 'Commissioning'];
     const pages = sectionPages(document, titles.length)!;
     expect(pages.toSorted((a, b) => a - b)).toEqual(pages);
@@ -75,7 +77,7 @@ describe.runIf(findBrowser() !== undefined)('how long a load table is', () => {
     // An independent reader, where it is installed.
     if (status !== 0) return;
     for (const [index, title] of titles.entries()) expect(stdout).toMatch(new RegExp(`${title} +${pages[index]!}\\b`));
-  }, 120_000);
+  }, 300_000);
 
   it('has a bookmark for each section', async () => {
     const document = await print(demoIn('en'), '--form', 'short');
@@ -86,5 +88,5 @@ describe.runIf(findBrowser() !== undefined)('how long a load table is', () => {
       // What holds them is written behind them.
       'Load table',
     ]);
-  }, 120_000);
+  }, 300_000);
 });

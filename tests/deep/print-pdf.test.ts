@@ -61,7 +61,7 @@ describe.runIf(findBrowser() !== undefined)('the load table as a document', () =
     const squeezed = text.replace(/\s+/g, '');
     for (const { title } of report.sections) expect(squeezed).toContain(title.replace(/\s+/g, ''));
     for (const caution of report.cautions) expect(squeezed).toContain(caution.replace(/\s+/g, ''));
-  }, 120_000);
+  }, 300_000);
 });
 
 it('says what is missing where there is no browser that prints', async () => {
