@@ -66,7 +66,7 @@ function drawnAt(parts: Parts, { inside, outside }: ListedTerminal): Drawn {
 }
 
 const isSourceConnection = (parts: Parts, inside: string): boolean => rowsNamed(parts, 'inside', inside).some(({ sheet, behind }) =>
-  sheet === 'ways' || sheet === 'branches' || (sheet === 'supplies' && [':+', ':-', ''].includes(behind))
+  sheet === 'ways' || sheet === 'branches' || (sheet === 'supplies' && [':+', ':-', ':F/2', ''].includes(behind))
   || (sheet === 'feeds' && behind !== ':1') || (sheet === 'outputs' && behind !== ':11'));
 
 /** What a part draws through a connection of its own: a supply from its feed, a chain of outputs through its common. */
@@ -76,7 +76,8 @@ function drawnBy(parts: Parts, inside: string): Drawn {
   const { sheet, id, behind } = named;
   if (sheet === 'supplies') {
     // The line is looped on from the first supply of a feed: all of them draw through it.
-    const amps = behind === ':PE' ? 0 : behind === ':L' ? parts.drawnBySupplies(id) : parts.number('supplies', id, 'inputCurrent');
+    // What the further units draw is counted with the first.
+    const amps = behind === ':PE' || behind.includes('/') ? 0 : behind === ':L' ? parts.drawnBySupplies(id) : parts.number('supplies', id, 'inputCurrent');
     return { amps, isSource: false };
   }
   if (sheet === 'outputs') return { amps: parts.drawnByChain(id), isSource: false };

@@ -10,9 +10,12 @@ export interface Chain {
   readonly connections: string[];
   /** Current [A] that each draws; `null` where it is not known. */
   readonly amps: (number | null)[];
-  /** Rails of the supplies among them: each has a neutral and a protective conductor of its own. */
-  readonly rails: string[];
+  /** Units of supplies among them, as `L1:` and `L1:2/`: each has a neutral and a protective conductor of its own. */
+  readonly units: string[];
 }
+
+/** Units of a supply that are listed one by one. A supply of more is a slip of the pen, or not wired from this list. */
+const MOST_UNITS = 20;
 
 /** The parts of a panel as the layout of terminals reads them: by tag, each with where it is mounted. */
 export class Parts {
@@ -108,6 +111,43 @@ export class Parts {
     return rated === null || units === null ? null : rated * units;
   }
 
+  /**
+   * What the connections of each unit of a supply begin with: those of the first with the tag and a colon, those of
+   * the second with `2/` behind it.
+   */
+  unitsOf(rail: string): string[] {
+    const units = this.find('supplies', rail) === undefined ? null : this.number('supplies', this.find('supplies', rail)!, 'units');
+    const count = units === null || units > MOST_UNITS ? 1 : units;
+    return Array.from({ length: count }, (_none, place) => place === 0 ? `${rail}:` : `${rail}:${place + 1}/`);
+  }
+
+  /** Whether a fuse stands between the plus of a supply and all that it feeds. */
+  isFused(rail: string): boolean {
+    const id = this.find('supplies', rail);
+    return id !== undefined && this.number('supplies', id, 'fuse') !== null;
+  }
+
+  /** The connection from which all is fed that hangs on a rail: the plus of its supply, or its fuse. */
+  plusOf(rail: string): string {
+    return this.isFused(rail) ? `${rail}:F/2` : `${rail}:+`;
+  }
+
+  /** Whether the units of a supply stand in for each other: then something decouples them. */
+  isRedundant(rail: string): boolean {
+    const id = this.find('supplies', rail);
+    return id !== undefined && this.#figures.value('supplies', id, 'redundant') === true;
+  }
+
+  /**
+   * What each unit of a supply has of a current [A] of all, for a loop through them. Of those that stand in for each
+   * other any one may have all: the last is counted with it, behind every link.
+   */
+  shared(rail: string, amps: number | null): { readonly units: string[]; readonly drawn: (number | null)[] } {
+    const units = this.unitsOf(rail);
+    const shareOf = (place: number) => this.isRedundant(rail) ? Number(place === units.length - 1) : 1 / units.length;
+    return { units, drawn: units.map((_unit, place) => amps === null ? null : amps * shareOf(place)) };
+  }
+
   /** Current [A] that what stands behind an output lets through for ever. */
   ratingBehind(feed: string, rail: string): number | null {
     if (rail !== '') return this.given(rail);
@@ -177,7 +217,7 @@ export class Parts {
       const key = JSON.stringify([feed, enclosure, part]);
       let chain = chains.get(key);
       if (chain === undefined) {
-        chains.set(key, chain = { enclosure, connections: [], amps: [], rails: [] });
+        chains.set(key, chain = { enclosure, connections: [], amps: [], units: [] });
         ofFeed.set(feed, [...ofFeed.get(feed) ?? [], chain]);
       }
       const last = chain.amps.length - 1;
@@ -193,7 +233,8 @@ export class Parts {
       const [feed, rail] = [this.text('supplies', id, 'feed'), this.text('supplies', id, 'rail')];
       if (feed === '' || rail === '') continue;
       const enclosure = this.text('supplies', id, 'enclosure');
-      add(feed, enclosure, 'supplies', `${rail}:L`, this.number('supplies', id, 'inputCurrent')).rails.push(rail);
+      const { units, drawn } = this.shared(rail, this.number('supplies', id, 'inputCurrent'));
+      for (const [place, unit] of units.entries()) add(feed, enclosure, 'supplies', `${unit}L`, drawn[place]!).units.push(unit);
     }
     for (const id of this.rows('outputs')) {
       const [feed, output] = [this.text('outputs', id, 'feed'), this.text('outputs', id, 'output')];

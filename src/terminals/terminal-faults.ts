@@ -207,7 +207,7 @@ function bandOfEnd(parts: Parts, end: 'inside' | 'outside', text: string): 'elv'
   switch (sheet) {
     case 'feeds': return voltageBand(parts.number(sheet, id, 'voltage'), '');
     case 'outputs': return voltageBand(parts.number(sheet, id, 'voltage'), parts.text(sheet, id, 'kind'));
-    case 'supplies': return [':L', ':N'].includes(behind) ? 'mains' : voltageBand(parts.number(sheet, id, 'voltage'), 'dc');
+    case 'supplies': return /^:(\d+\/)?[LN]$/.test(behind) ? 'mains' : voltageBand(parts.number(sheet, id, 'voltage'), 'dc');
     case 'ways': case 'runs': {
       const supply = parts.find('supplies', parts.text(sheet, id, 'rail'));
       return supply === undefined ? undefined : voltageBand(parts.number('supplies', supply, 'voltage'), 'dc');

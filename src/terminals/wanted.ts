@@ -114,9 +114,9 @@ function askForFeed(parts: Parts, id: number, feed: string, ask: (terminal: Ask)
     const here = chains.filter((chain) => chain.enclosure === enclosure);
     // The first connection of each chain; the others are looped from it.
     for (const { connections } of here) ask({ ...at, potential: `${feed} L`, source, inside: connections[0]!, amps });
-    for (const rail of here.flatMap(({ rails }) => rails)) {
-      ask({ ...at, potential: `${feed} N`, inside: `${rail}:N`, amps });
-      ask({ ...at, potential: EARTH, inside: `${rail}:PE` });
+    for (const unit of here.flatMap(({ units }) => units)) {
+      ask({ ...at, potential: `${feed} N`, inside: `${unit}N`, amps });
+      ask({ ...at, potential: EARTH, inside: `${unit}PE` });
     }
   }
 }
@@ -152,7 +152,7 @@ function askForRun(parts: Parts, id: number, run: string, ask: (terminal: Ask) =
     for (let pair = 0; pair < pairs; pair += 1) {
       ask({
         enclosure, kind: 'plus', potential: way === '' ? `${rail} L+` : `${way} L+`,
-        source: way !== '' ? `${way}:2` : parts.isRailIn(rail, enclosure) ? `${rail}:+` : '', outside: run, core: `${before}${2 * pair + 1}`, size, amps,
+        source: way !== '' ? `${way}:2` : parts.isRailIn(rail, enclosure) ? parts.plusOf(rail) : '', outside: run, core: `${before}${2 * pair + 1}`, size, amps,
       });
       ask({ ...minusOf(parts, rail, enclosure), outside: run, core: `${before}${2 * pair + 2}`, size });
     }

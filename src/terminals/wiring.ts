@@ -47,9 +47,9 @@ function destinationOf(parts: Parts, outside: string): string {
 }
 
 /**
- * Conductors from part to part: the plus of each supply looped through the inputs of its ways and the commons of the
- * outputs that switch its loads, the line of each feed through the inputs of its supplies, and the commons of outputs,
- * each fed from the one before. None of them leaves its enclosure.
+ * Conductors from part to part: what joins the units of each supply, its plus by way of its fuse, looped through the
+ * inputs of its ways and the commons of the outputs that switch its loads; the line of each feed through the inputs of
+ * its supplies; and the commons of outputs, each fed from the one before. None of them leaves its enclosure.
  * @param parts the same read by tag, where they are read already.
  */
 export function insideWires(
@@ -71,9 +71,16 @@ export function insideWires(
   for (const supply of parts.rows('supplies')) {
     const rail = parts.text('supplies', supply, 'rail');
     if (rail === '' || parts.find('supplies', rail) !== supply) continue;
+    const own = parts.text('supplies', supply, 'enclosure');
+    const plus = parts.isFused(rail) ? `${rail}:+` : `${rail} L+`;
+    const { units, drawn } = parts.shared(rail, parts.number('supplies', supply, 'demand'));
+    // What decouples redundant units stands between, of which the schedule knows no connection.
+    if (!parts.isRedundant(rail)) chain(own, plus, units.map((unit) => `${unit}+`), drawn);
+    chain(own, `${rail} L-`, units.map((unit) => `${unit}-`), drawn);
+    if (parts.isFused(rail)) chain(own, plus, [`${rail}:+`, `${rail}:F/1`], [0, parts.number('supplies', supply, 'demand')]);
     for (const { enclosure, connections, amps } of parts.chainsOfRail(rail)) {
       const isHere = parts.isRailIn(rail, enclosure);
-      chain(enclosure, `${rail} L+`, isHere ? [`${rail}:+`, ...connections] : connections, isHere ? [0, ...amps] : amps);
+      chain(enclosure, `${rail} L+`, isHere ? [parts.plusOf(rail), ...connections] : connections, isHere ? [0, ...amps] : amps);
     }
   }
   const onTerminals = new Set(listTerminals(document).map(({ inside }) => inside));

@@ -34,7 +34,7 @@ describe('a load table in HTML, made anew of the schedule that it carries', () =
     const page = pageOf(await demo());
     const { differs } = await verifyHtml(tampered(page, '>16.07<', '>15.07<'), ENGLISH);
     expect(differs).toEqual([
-      'Conductors inside, From part to part, L1:+, Current (A): “15.07” is shown, and “16.07” follows from the schedule that the file carries.',
+      'Conductors inside, From part to part, L1:F/2, Current (A): “15.07” is shown, and “16.07” follows from the schedule that the file carries.',
     ]);
   });
 

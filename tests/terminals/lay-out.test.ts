@@ -33,6 +33,12 @@ const demo = () => {
   return new LoadSchedule({ ...content, sheets: { ...content.sheets, terminals: [] } });
 };
 
+/** Where the plus of a rail is taken: behind its fuse, where there is one. */
+const plusOf = (schedule: LoadSchedule, rail: string): string => {
+  const supply = schedule.rows('supplies').find((row) => tagOf('supplies', row) === rail);
+  return typeof supply?.cells.fuse === 'number' ? `${rail}:F/2` : `${rail}:+`;
+};
+
 /** The cores that a schedule has, each with the connection that it must lead to inside: said here anew, row by row. */
 function coresOf(schedule: LoadSchedule): Map<string, string> {
   const cores = new Map<string, string>();
@@ -47,7 +53,7 @@ function coresOf(schedule: LoadSchedule): Map<string, string> {
     for (const [before, way] of [['', value('runs', id, 'way')], ['2:', value('runs', id, 'secondWay')]] as const) {
       if (before !== '' && way === '') continue;
       for (let pair = 1; pair <= pairs; pair += 1) {
-        cores.set(`${run} ${before}${2 * pair - 1}`, way === '' ? `${rail}:+` : `${way}:2`);
+        cores.set(`${run} ${before}${2 * pair - 1}`, way === '' ? plusOf(schedule, rail) : `${way}:2`);
         cores.set(`${run} ${before}${2 * pair}`, `${rail}:-`);
       }
     }
@@ -110,7 +116,7 @@ function expectEveryCoreOnce(schedule: LoadSchedule): void {
 
 /** A rail whose supply stands in another enclosure, to which the schedule knows no cable. */
 function isMountedElsewhere(schedule: LoadSchedule, leadsTo: string, end: Cells): boolean {
-  const supply = schedule.rows('supplies').find((row) => leadsTo === `${tagOf('supplies', row)}:-` || leadsTo === `${tagOf('supplies', row)}:+`);
+  const supply = schedule.rows('supplies').find((row) => [':-', ':+', ':F/2'].some((end) => leadsTo === `${tagOf('supplies', row)}${end}`));
   if (supply === undefined) return false;
   const enclosure = text(supply.cells.enclosure);
   return enclosure !== '' && enclosure !== text(end.enclosure);

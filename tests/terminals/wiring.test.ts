@@ -54,6 +54,47 @@ test('each link of a loop of supplies and ways carries what all behind it draw; 
   ]);
 });
 
+test('a fuse at the output stands between the plus of a supply and all that it feeds, also a run without a way', () => {
+  const schedule = wired({
+    supplies: [{ rail: 'L1', rated: 10, fuse: 10, enclosure: 'E' }], ways: [{ way: 'F1', rail: 'L1', rated: 4 }],
+    runs: [{ run: 'R1', way: 'F1', conductor: 'c', length: 1 }, { run: 'R2', rail: 'L1', conductor: 'c', length: 1 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 1000, run: 'R1' }, { ref: 'D2', qty: 1, unitDraw: 500, run: 'R2' }],
+  });
+  expect(wires(schedule)).toEqual([['L1:+', 'L1:F/1', 1.5], ['L1:F/2', 'F1:1', 1]]);
+  const terminals = wiredTerminals(schedule.document, schedule.figures)
+    .map(({ inside, potential }) => [inside, potential]);
+  expect(terminals).toContainEqual(['L1:F/2', 'L1 L+']);
+  expect(terminals.filter(([inside]) => inside === 'L1:+')).toEqual([]);
+  // Who goes round the fuse is told.
+  const at = schedule.rows('terminals').find(({ cells }) => cells.inside === 'L1:F/2')!;
+  schedule.act('Inside', [{ op: 'set', sheet: 'terminals', id: at.id, key: 'inside', value: 'L1:+' }]);
+  expect(schedule.findings.filter(({ sheet, id }) => sheet === 'terminals' && id === at.id).map(({ message }) => message).join(' '))
+    .toContain('L1:+');
+});
+
+test('units in parallel share what flows, those that stand in for each other may each carry all, and each has its own N and PE', () => {
+  const of = (supply: Record<string, unknown>) => wired({
+    supplies: [{ rail: 'L1', rated: 10, units: 3, enclosure: 'E', feed: 'M1', efficiency: 1, inputPowerFactor: 1, ...supply }],
+    ways: [{ way: 'F1', rail: 'L1', rated: 10 }], runs: [{ run: 'R1', way: 'F1', conductor: 'c', length: 1 }],
+    devices: [{ ref: 'D1', qty: 3, unitDraw: 1000, run: 'R1' }],
+  });
+  const near = (amps: number) => expect.closeTo(amps, 9) as number;
+  const mains = 24 * 3 / 230;
+  const parallel = of({});
+  expect(wires(parallel)).toEqual([
+    ['L1:+', 'L1:2/+', near(2)], ['L1:2/+', 'L1:3/+', near(1)], ['L1:-', 'L1:2/-', near(2)], ['L1:2/-', 'L1:3/-', near(1)],
+    ['L1:+', 'F1:1', near(3)],
+    ['M1:2', 'L1:L', near(mains)], ['L1:L', 'L1:2/L', near(mains * 2 / 3)], ['L1:2/L', 'L1:3/L', near(mains / 3)],
+  ]);
+  const landed = wiredTerminals(parallel.document, parallel.figures).map(({ inside }) => inside);
+  expect(landed).toEqual(expect.arrayContaining(['L1:N', 'L1:2/N', 'L1:3/N', 'L1:PE', 'L1:2/PE', 'L1:3/PE']));
+  expect(wires(of({ redundant: true, seriesDrop: 0.5 }))).toEqual([
+    ['L1:-', 'L1:2/-', near(3)], ['L1:2/-', 'L1:3/-', near(3)], ['L1:+', 'F1:1', near(3)],
+    ['M1:2', 'L1:L', near(mains)], ['L1:L', 'L1:2/L', near(mains)], ['L1:2/L', 'L1:3/L', near(mains)],
+  ]);
+  expect(parallel.findings.filter(({ sheet }) => sheet === 'terminals')).toEqual([]);
+});
+
 test('the contact of a load of a rail is fed from the plus of its supply, behind the ways, or through the common side of its module', () => {
   const schedule = wired({
     supplies: [{ rail: 'L1', rated: 10, enclosure: 'E' }], ways: [{ way: 'F1', rail: 'L1', rated: 4 }],
@@ -100,6 +141,13 @@ test('strips say how many of their terminals are spare', () => {
 });
 
 test('who wires a panel is told which conductors the list does not hold', () => {
-  const schedule = wired({ supplies: [{ rail: 'L1', enclosure: 'E', fuse: 20, units: 2 }], runs: [{ run: 'R1', rail: 'L1' }] });
-  expect(insideSection(schedule)!.sentences.join(' ')).toMatch(/Not listed: the fuse .+ a second unit .+ modules and couplers .+ minus/);
+  const said = (supply: Record<string, unknown>, more = {}) => insideSection(wired({
+    supplies: [{ rail: 'L1', enclosure: 'E', ...supply }], runs: [{ run: 'R1', rail: 'L1' }], ...more,
+  }))!.sentences.slice(1).join(' ');
+  const minus = 'Not listed: what joins the minus of supplies, or leads it to earth.';
+  expect(said({})).toBe(minus);
+  expect(said({ fuse: 20, units: 2, redundant: true }, { modules: [{ module: 'K', enclosure: 'E' }] })).toBe(
+    'L1:F/1 and L1:F/2 are the fuse at the output of supply L1. L1:2/+ is the plus of the second unit of supply L1. '
+    + 'Not listed: what decouples redundant units, between the plus of each and the fuse or the ways. '
+    + `Not listed: what modules and couplers are supplied with. ${minus}`);
 });

@@ -1,5 +1,5 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, grouped, SCHEMA, titleWithUnit } from '../../schedule/index.ts';
+import { columnOf, grouped, SCHEMA, tagOf, titleWithUnit } from '../../schedule/index.ts';
 import {
   cableSchedule, holdsNothing, insideWires, progressOf, stripLines, tickState, wiredTerminals, type CableLine,
   type TickName, type WiredTerminal,
@@ -75,9 +75,7 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
     name: 'inside', title: words.say('Conductors inside'),
     sentences: [words.say(
       'Conductors from part to part are looped: each link carries what all behind it draw. Sizes are not known here; each has to carry what the protection before it lets through.'
-    ), words.say(
-      'Not listed: the fuse at the output of a supply, which stands between its plus and the ways; a second unit of a supply; what modules and couplers are supplied with; what joins the minus of supplies, or leads it to earth.'
-    )],
+    ), ...connectionsSaid(schedule), ...notListed(schedule)],
     tables: [
       ...wires.length === 0 ? [] : [{
         title: words.say('From part to part'), heads: 2,
@@ -100,6 +98,32 @@ export function insideSection(schedule: LoadSchedule): ReportSection | undefined
       },
     ],
   };
+}
+
+/** How the connections of fuses and further units are named, where there are some. */
+function connectionsSaid(schedule: LoadSchedule): string[] {
+  const { words } = schedule;
+  const supplies = filledRows(schedule, 'supplies').map((row) => ({
+    rail: tagOf('supplies', row), fuse: schedule.value('supplies', row.id, 'fuse'), units: schedule.value('supplies', row.id, 'units'),
+  })).filter(({ rail }) => rail !== '');
+  const fused = supplies.find(({ fuse }) => typeof fuse === 'number');
+  const several = supplies.find(({ units }) => typeof units === 'number' && units > 1);
+  return [
+    ...fused === undefined ? [] : [words.say('{in} and {out} are the fuse at the output of supply {rail}.', { in: `${fused.rail}:F/1`, out: `${fused.rail}:F/2`, rail: fused.rail })],
+    ...several === undefined ? [] : [words.say('{plus} is the plus of the second unit of supply {rail}.', { plus: `${several.rail}:2/+`, rail: several.rail })],
+  ];
+}
+
+/** What a panel has besides that no column of the schedule tells. */
+function notListed(schedule: LoadSchedule): string[] {
+  const { words } = schedule;
+  const isRedundant = filledRows(schedule, 'supplies').some(({ id }) => schedule.value('supplies', id, 'redundant') === true);
+  const hasElectronics = filledRows(schedule, 'modules').length + filledRows(schedule, 'branches').length > 0;
+  return [
+    ...isRedundant ? [words.say('Not listed: what decouples redundant units, between the plus of each and the fuse or the ways.')] : [],
+    ...hasElectronics ? [words.say('Not listed: what modules and couplers are supplied with.')] : [],
+    words.say('Not listed: what joins the minus of supplies, or leads it to earth.'),
+  ];
 }
 
 /** The cable schedule: each cable with its ends, cores, length and largest current; `undefined` where there is none. */

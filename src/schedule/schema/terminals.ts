@@ -7,7 +7,7 @@ const CONNECTION = ['inside', 'potential', 'outside', 'core', 'bridge'] as const
 /** Connections of parts, as laying out names them, with the sheets whose rows have them. */
 const CONNECTIONS: Readonly<Record<string, readonly SheetName[]>> = {
   ':1': ['ways', 'feeds'], ':2': ['ways', 'feeds'], ':+': ['supplies', 'branches'], ':-': ['supplies', 'branches'],
-  ':L': ['supplies'], ':N': ['supplies'], ':PE': ['supplies'], ':C': ['modules'], ':11': ['outputs'], ':14': ['outputs'],
+  ':F/1': ['supplies'], ':F/2': ['supplies'], ':L': ['supplies'], ':N': ['supplies'], ':PE': ['supplies'], ':C': ['modules'], ':11': ['outputs'], ':14': ['outputs'],
   ':R1': ['branches'], ':R2': ['branches'],
 };
 
