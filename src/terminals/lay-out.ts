@@ -244,11 +244,18 @@ function largestByGroup(wanted: readonly WantedTerminal[]): Map<string, Most> {
   return most;
 }
 
+/** The plus of a supply, before and behind a fuse at its output: a fuse that comes or goes moves what is wired to it. */
+const PLUS = /:(?:\+|F\/2)$/;
+
+const isOtherPlus = (one: string, other: string): boolean =>
+  one !== other && PLUS.test(one) && PLUS.test(other) && one.replace(PLUS, '') === other.replace(PLUS, '');
+
 /** Takes conductors out that lead to what another potential, or the same in another enclosure, comes from by now. */
 function leaveOthers(group: readonly Placed[], sources: ReadonlySet<string>): void {
   for (const { cells, wanted: { inside, source } } of group) {
     const leadsTo = textOf(cells.inside);
-    if (leadsTo !== '' && leadsTo !== inside && leadsTo !== source && sources.has(leadsTo)) cells.inside = null;
+    if (isOtherPlus(leadsTo, source)) cells.inside = source;
+    else if (leadsTo !== '' && leadsTo !== inside && leadsTo !== source && sources.has(leadsTo)) cells.inside = null;
   }
 }
 

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { insertRows, removeRows, renameTag, setCells, tagOf, withTicks, type Cells, type CellValue } from '../../src/schedule/index.ts';
-import { layOutTerminals, layoutChanges } from '../../src/terminals/index.ts';
+import { grouped, insertRows, removeRows, renameTag, setCells, tagOf, withTicks, type Cells, type CellValue } from '../../src/schedule/index.ts';
+import { insideWires, layOutTerminals, layoutChanges } from '../../src/terminals/index.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 import { edit, someEdit, somePanel } from './random-wired-panel.ts';
 
@@ -114,6 +114,48 @@ function expectEveryCoreOnce(schedule: LoadSchedule): void {
   }
 }
 
+/** Whatever hangs together has one potential, and all terminals of a potential in one panel hang together. */
+function expectPotentialsOfUnion(schedule: LoadSchedule): void {
+  const all = cells(schedule);
+  const wires = insideWires(schedule.document, schedule.figures);
+  const joins: [string, string][] = wires.map(({ from, to }) => [`at ${from}`, `at ${to}`]);
+  for (const [place, { bridge, strip, inside, outside, core }] of all.entries()) {
+    const name = `terminal ${place}`;
+    if (text(bridge) !== '') joins.push([name, `bridge ${text(strip)} ${text(bridge)}`]);
+    if (text(inside) !== '') joins.push([name, `at ${text(inside)}`]);
+    if (text(outside) !== '') joins.push([name, `core ${text(outside)} ${text(core)}`]);
+  }
+  const beside = new Map<string, string[]>();
+  for (const [one, other] of joins) {
+    beside.set(one, [...beside.get(one) ?? [], other]);
+    beside.set(other, [...beside.get(other) ?? [], one]);
+  }
+  const netOf = new Map<string, number>();
+  for (const [net, start] of [...beside.keys(), ...all.map((_each, place) => `terminal ${place}`)].entries()) {
+    const waiting = netOf.has(start) ? [] : [start];
+    for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+      if (netOf.has(at)) continue;
+      netOf.set(at, net);
+      waiting.push(...beside.get(at) ?? []);
+    }
+  }
+  const ends = [
+    ...all.map(({ potential, enclosure }, place) =>
+      ({ net: netOf.get(`terminal ${place}`)!, potential: text(potential), enclosure: text(enclosure) })),
+    ...wires.map(({ from, potential, enclosure }) => ({ net: netOf.get(`at ${from}`)!, potential, enclosure })),
+  ].filter(({ potential }) => potential !== '');
+  const potentialsOf = grouped(ends, ({ net }) => net);
+  // Two sources on one common side of a module are a fault of the schedule, which is found as one.
+  const shorted = new Set(schedule.findings.filter(({ rule }) => rule === 'module-common-shared').map(({ tag }) => netOf.get(`at ${tag}:C`)));
+  for (const [net, those] of potentialsOf) {
+    const potentials = new Set(those.map(({ potential }) => potential));
+    if (shorted.has(net)) expect(potentials.size).toBeGreaterThan(1);
+    else expect([...potentials], JSON.stringify(those)).toHaveLength(1);
+  }
+  const terminalsOf = grouped(ends.slice(0, ends.length - wires.length), ({ potential, enclosure }) => `${potential} in ${enclosure}`);
+  for (const [where, those] of terminalsOf) expect(new Set(those.map(({ net }) => net)).size, where).toBe(1);
+}
+
 /** A rail whose supply stands in another enclosure, to which the schedule knows no cable. */
 function isMountedElsewhere(schedule: LoadSchedule, leadsTo: string, end: Cells): boolean {
   const supply = schedule.rows('supplies').find((row) => [':-', ':+', ':F/2'].some((end) => leadsTo === `${tagOf('supplies', row)}${end}`));
@@ -210,6 +252,17 @@ describe('laying terminals out', () => {
     }), { numRuns: 60 });
   });
 
+  test('potentials are those of an independent union of bridges, cores and conductors inside', () => {
+    const held = demo();
+    layOut(held);
+    expectPotentialsOfUnion(held);
+    fc.assert(fc.property(somePanel, (content) => {
+      const schedule = new LoadSchedule(content);
+      layOut(schedule);
+      expectPotentialsOfUnion(schedule);
+    }), { numRuns: 60 });
+  });
+
   test('no number changes over 300 edits, each followed by a layout; what stands stays where it stands', () => {
     let edits = 0;
     fc.assert(fc.property(somePanel, fc.array(someEdit, { minLength: 10, maxLength: 10 }), (content, steps) => {
@@ -300,6 +353,22 @@ describe('what changes after a layout', () => {
     layOut(schedule);
     expect(cells(schedule)[1]).toMatchObject({ terminal: '+KP-1-X2:2', potential: 'F2 L+', inside: 'F2:2', outside: 'R2' });
     expect(cells(schedule)[1]!.bridge ?? null).toBeNull();
+  });
+
+  test('a fuse that comes or goes at the output of a supply moves the conductor of its plus, on the same terminal', () => {
+    const schedule = scheduleOf({ supplies: [{ rail: 'L1' }], runs: [{ run: 'R1', rail: 'L1' }, { run: 'R2', rail: 'L1' }] });
+    layOut(schedule);
+    const wiredTo = () => cells(schedule).filter(({ potential }) => potential === 'L1 L+').map(({ terminal, inside }) => [terminal, inside ?? '']);
+    const before = wiredTo();
+    expect(before).toEqual([['-X2:1', 'L1:+'], ['-X2:2', '']]);
+    const set = (value: CellValue) => {
+      schedule.act('Fuse', setCells(schedule.document, [{ sheet: 'supplies', id: idAt(schedule, 'supplies', 0), key: 'fuse', value }]));
+      return layOut(schedule);
+    };
+    expect(set(16)).toMatchObject({ came: [], gone: [], changed: [{ cells: { inside: 'L1:F/2' } }] });
+    expect(wiredTo()).toEqual([['-X2:1', 'L1:F/2'], ['-X2:2', '']]);
+    set(null);
+    expect(wiredTo()).toEqual(before);
   });
 
   test('new tags are followed by what names them, and nothing comes or goes', () => {

@@ -8,7 +8,10 @@ import {
 const enclosures = fc.constantFrom<CellValue>('KP-1', 'KP-2', null);
 const nothingOr = <Value>(...values: Value[]) => fc.constantFrom<Value | null>(null, ...values);
 
-const someSupply = fc.record({ rated: nothingOr(5, 20, 40), enclosure: enclosures, feed: nothingOr('F1', 'F2') });
+const someSupply = fc.record({
+  rated: nothingOr(5, 20, 40), enclosure: enclosures, feed: nothingOr('F1', 'F2'),
+  fuse: nothingOr(16), units: nothingOr(2, 3), redundant: nothingOr(true),
+});
 const someWay = fc.record({ rail: fc.constantFrom('L1', 'L2'), rated: nothingOr(4, 10) });
 const someRun = fc.record({
   way: nothingOr('W0', 'W1', 'W2'), rail: fc.constantFrom('L1', 'L2'), pairs: nothingOr(1, 2, 3), branch: nothingOr('B1', 'B2'),
