@@ -105,6 +105,7 @@ test.each<[clause: string, formula: string, value: number, why: string]>([
   [INFORMATION, '=COUNTIF(types!E1:E5;3)', 1, 'a number'],
   [REFERENCES, '=types!E2', 2, 'a cell of another sheet'],
   [REFERENCES, '=types.E2', 2, 'with a point'],
+  ['3.3 Non-scalar evaluation', '=SUM(types!E1:E3*2)', 2, 'of a range where one value is asked for, that in the row of the formula'],
   [REFERENCES, '=Types.e2', 2, 'in any case of letters'],
   [REFERENCES, '=types!$E$2', 2, 'with dollar signs'],
   [REFERENCES, '=$types.E2', 2, 'a dollar sign before the sheet'],

@@ -44,6 +44,14 @@ describe('a status says what it rests on', () => {
     expect(numberMade(waiting)).toBeLessThan(numberMade(known));
   });
 
+  test('an input without which the row is incomplete is not said to be unasked', () => {
+    const unasked = (supply: Record<string, unknown>) => /nothing is entered: (.*)$/.exec(
+      checksOf(opened({ devices, types, supplies: [{ rail: 'L1', ...supply }] } as Content['sheets']), 'supplies'))?.[1] ?? '';
+    expect(unasked({ rated: 5 })).toMatch(/\bFuse\b/);
+    expect(unasked({})).toMatch(/\bFuse\b/);
+    expect(unasked({})).not.toMatch(/Rated/);
+  });
+
   test.each<[string, Content['sheets'], SheetName, string]>([
     ['a feed for the inrush of an output', {
       contacts: [{ contact: 'K', lamp: 10, inrush: 80 }], feeds: [{ feed: 'F1', rated: 16, curve: 'C' }],
