@@ -25,7 +25,7 @@ const CASES = [
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
   ...SECOND_WAY_CASES, ...CASE_CASES, ...TERMINAL_CASES, ...RAIL_CASES,
 ];
-const VERBS = 'Bridge|Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
+const VERBS = 'Measure|Bridge|Lay|Put|Set|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
 const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|One of|Units of|It bears|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
 

@@ -32,6 +32,21 @@ const FROM = (volts: number, measured: Cells, more: Cells = {}) => ({
 const STANDS = (measured: Cells) =>
   ({ ...RUN(measured), types: [{ type: 'T', draw: 1000, minVoltage: 21, maxVoltage: 30 }] });
 
+/** 5 × 0.2 A on W1 and 2 × 0.3 A on W2. */
+const TWO_RUNS = (first: Cells, second: Cells, more: readonly Cells[] = []) => ({
+  supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 1 }],
+  ways: ['F1', 'F2', 'F3'].map((way) => ({ way, rail: 'L1', kind: 'electronic', rated: 4 })),
+  types: [{ type: 'T', draw: 200, minVoltage: 21 }, { type: 'U', draw: 300, minVoltage: 21 }, { type: 'V', draw: 205, minVoltage: 21 }],
+  runs: [first, second].map((measured, at) => ({ run: `W${at + 1}`, way: `F${at + 1}`, conductor: 'C', length: 1, ...measured })),
+  devices: [{ ref: 'D1', type: 'T', qty: 5, run: 'W1' }, { ref: 'D2', type: 'U', qty: 2, run: 'W2' }, ...more],
+});
+
+/** Two supplies on one feed. */
+const ON_FEED = (first: Cells, second: Cells) => ({
+  feeds: [{ feed: 'M1' }, { feed: 'M2' }],
+  supplies: [first, second].map((measured, at) => ({ rail: `L${at + 1}`, rated: 10, feed: 'M1', ...measured })),
+});
+
 /** Differences by hand: share × figure worked out is what may differ. */
 export const MEASURED_CASES: readonly FindingCase[] = [
   {
@@ -117,6 +132,58 @@ export const MEASURED_CASES: readonly FindingCase[] = [
     key: 'measuredCurrent', value: 0.5, limit: 1, inStatus: true,
     message: 'Run W1: 0.50 A measured, 1.00 A calculated: 0.50 A less, where 0.10 A may differ. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
     silent: [RUN({}), RUN({ measuredCurrent: 0.9 }), RUN({ measuredCurrent: 1.1 })],
+  },
+  {
+    rule: 'run-measured-current-differs', sheet: 'runs', sheets: TWO_RUNS({ measuredCurrent: 0.8 }, {}), severity: 'near',
+    key: 'measuredCurrent', value: 0.8, limit: 1, inStatus: true,
+    message: 'Run W1: 0.80 A measured, 1.00 A calculated: 0.20 A less, where 0.10 A may differ. One T draws as much: see first whether one is missing, not connected or switched off. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    silent: [TWO_RUNS({}, {})],
+  },
+  {
+    rule: 'run-measured-current-differs', sheet: 'runs', sheets: TWO_RUNS({ measuredCurrent: 0.41 }, {}), severity: 'near',
+    key: 'measuredCurrent', value: 0.41, limit: 1, inStatus: true,
+    message: 'Run W1: 0.41 A measured, 1.00 A calculated: 0.59 A less, where 0.10 A may differ. 3 T draw as much: see first whether as many are missing, not connected or switched off. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    silent: [TWO_RUNS({}, {})],
+  },
+  {
+    // No number of them draws as much.
+    rule: 'run-measured-current-differs', sheet: 'runs', sheets: TWO_RUNS({ measuredCurrent: 0.7 }, {}), severity: 'near',
+    key: 'measuredCurrent', value: 0.7, limit: 1, inStatus: true,
+    message: 'Run W1: 0.70 A measured, 1.00 A calculated: 0.30 A less, where 0.10 A may differ. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    silent: [TWO_RUNS({}, {})],
+  },
+  {
+    // It may be one of either type.
+    rule: 'run-measured-current-differs', sheet: 'runs', severity: 'near', key: 'measuredCurrent', value: 1, limit: 1.205, inStatus: true,
+    sheets: TWO_RUNS({ measuredCurrent: 1 }, {}, [{ ref: 'D3', type: 'V', qty: 1, run: 'W1' }]),
+    message: 'Run W1: 1.00 A measured, 1.21 A calculated: 0.21 A less, where 0.12 A may differ. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    silent: [TWO_RUNS({}, {})],
+  },
+  {
+    // 0.6 A and 1 A, changed over; that 2 T draw 0.4 A is not told then.
+    rule: 'run-measured-current-differs', sheet: 'runs', sheets: TWO_RUNS({ measuredCurrent: 0.6 }, { measuredCurrent: 1 }), severity: 'near',
+    key: 'measuredCurrent', value: 0.6, limit: 1, inStatus: true,
+    message: 'Run W1: 0.60 A measured, 1.00 A calculated: 0.40 A less, where 0.10 A may differ. What W2 has is measured here, and what this run has is measured there: see first whether their cables are changed over at the terminals. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    silent: [TWO_RUNS({}, {})],
+  },
+  {
+    rule: 'supply-measured-dead', sheet: 'supplies', sheets: ON_FEED({ measuredVoltage: 0 }, { measuredVoltage: 21 }), severity: 'over',
+    key: 'measuredVoltage', value: 0, limit: 24, inStatus: true,
+    message: 'Rail L1 was measured at 0.00 V and ought to have 24.00 V, and all 2 supplies that were measured on feed M1 are low. Measure the mains at M1 under load, and look at its protection, before anything else.',
+    silent: [ON_FEED({}, {})],
+  },
+  {
+    // The other one is well, or on another feed.
+    rule: 'supply-measured-dead', sheet: 'supplies', sheets: ON_FEED({ measuredVoltage: 0 }, { measuredVoltage: 24 }), severity: 'over',
+    key: 'measuredVoltage', value: 0, limit: 24, inStatus: true,
+    message: 'Rail L1 was measured at 0.00 V and ought to have 24.00 V: it is dead. See whether mains is at its input and its protection closed, then whether the voltage returns with the output disconnected: if so, look for a short circuit behind it; if not, replace it.',
+    silent: [ON_FEED({}, {})],
+  },
+  {
+    rule: 'supply-measured-under-voltage', sheet: 'supplies', severity: 'over', key: 'measuredVoltage', value: 23, limit: 24, inStatus: true,
+    sheets: ON_FEED({ measuredVoltage: 23 }, { measuredVoltage: 21, feed: 'M2' }),
+    message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.',
+    silent: [ON_FEED({}, {})],
   },
   {
     // 24 V − 22.4 V, where 1 V is worked out: a fifth of it and 0.1 V of the meter may be more.

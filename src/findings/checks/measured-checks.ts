@@ -1,7 +1,8 @@
 import { allowedDropError, exceeds, expectedDrop, measuredState, type MeasuredState } from '../../electrical/index.ts';
-import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, message, roundedDown, roundedUp, volts, type Quantity } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import { LEAST_BORNE } from '../least-borne.ts';
+import { CHANGED_OVER, LOW_FEED, NOT_FITTED } from '../measured-causes.ts';
 import type { RowReader } from '../row-reader.ts';
 import { inItsCase, WORST_IN, type CaseNames } from '../worst-in.ts';
 
@@ -79,6 +80,14 @@ const STATES: readonly [MeasuredState, Readonly<Record<MeasuredSheet, string>>][
   }],
 ];
 
+/** Where all supplies of a feed are low, what is looked at before one of them is. */
+function lowFeed(row: RowReader, state: MeasuredState | 'low', measured: Quantity, nominal: Quantity): string | undefined {
+  const low = row.sheet === 'supplies' && ['dead', 'short circuit', 'low'].includes(state) ? row.fact(LOW_FEED) : undefined;
+  return low === undefined ? undefined : row.say(
+    '{name} was measured at {measured} and ought to have {nominal}, and all {n} supplies that were measured on feed {feed} are low. Measure the mains at {feed} under load, and look at its protection, before anything else.',
+    { measured, nominal, feed: low.feed, n: low.count });
+}
+
 /** Checks of what is plainly wrong. That devices draw nothing may only mean that they are off. */
 const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.map(([state, said]): Check => ({
   rule: `${sheet === 'runs' ? 'run' : 'supply'}-measured-${state.replace(' ', '-')}`, sheet,
@@ -94,7 +103,7 @@ const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.ma
       measured: volts(measured), nominal: volts(nominal), worked: amps(worked),
       current: amps(row.number('measuredCurrent') ?? 0),
     };
-    const sentence = row.say(said[sheet], values);
+    const sentence = lowFeed(row, state, values.measured, values.nominal) ?? row.say(said[sheet], values);
     return { value, limit, message: state === 'open' ? inItsCase(sentence, row, AMPS[sheet].worst) : sentence };
   },
 })));
@@ -151,6 +160,19 @@ const DIFFERS: Readonly<Record<MeasuredSheet, { readonly more: string; readonly 
   },
 };
 
+/** What of all that a difference may mean is looked at first, where the figures point at one thing. */
+function likely(row: RowReader): string | undefined {
+  if (row.sheet !== 'runs') return undefined;
+  const other = row.fact(CHANGED_OVER);
+  if (other !== undefined) {
+    return row.say('What {other} has is measured here, and what this run has is measured there: see first whether their cables are changed over at the terminals.', { other });
+  }
+  const lacking = row.fact(NOT_FITTED);
+  return lacking === undefined ? undefined : row.say(
+    '{n, plural, one {One {type} draws} other {# {type} draw}} as much: see first whether {n, plural, one {one is} other {as many are}} missing, not connected or switched off.',
+    { n: lacking.count, type: lacking.type });
+}
+
 /** A current that is not as worked out. A figure that follows from a partial total is not compared. */
 function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number | null): Check {
   const key = AMPS[sheet].worked;
@@ -163,9 +185,11 @@ function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number |
       measured: amps(measured, worked), worked: amps(worked, measured), difference: amps(difference, allowed),
       allowed: roundedDown(amps(allowed, difference)),
     };
-    const said = measured > worked
-      ? `${row.say('{name}: {measured} measured, {worked} calculated: {difference} more, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].more)}`
-      : `${row.say('{name}: {measured} measured, {worked} calculated: {difference} less, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].less)}`;
+    const differs = measured > worked
+      ? row.say('{name}: {measured} measured, {worked} calculated: {difference} more, where {allowed} may differ.', values)
+      : row.say('{name}: {measured} measured, {worked} calculated: {difference} less, where {allowed} may differ.', values);
+    const usual = row.say(measured > worked ? DIFFERS[sheet].more : DIFFERS[sheet].less);
+    const said = [differs, likely(row), usual].filter((each) => each !== undefined).join(' ');
     return { limit: worked, message: inItsCase(said, row, AMPS[sheet].worst) };
   });
 }
@@ -186,9 +210,11 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
     const [nominal, share, bound] = [row.number('voltage'), row.number('voltageTolerance'), boundOf(row, sign)];
     if (nominal === null || share === null || bound === null) return undefined;
     const [difference, allowed] = [sign * (measured - bound), share * nominal];
-    return (sign > 0 && isBeyondDevices(row, measured)) || !exceeds(difference, allowed) ? undefined : {
+    if ((sign > 0 && isBeyondDevices(row, measured)) || !exceeds(difference, allowed)) return undefined;
+    const low = sign > 0 ? undefined : lowFeed(row, 'low', volts(measured, bound), volts(bound));
+    return {
       limit: bound,
-      message: row.say(said, {
+      message: low ?? row.say(said, {
         measured: volts(measured, bound), nominal: volts(bound), difference: volts(difference, allowed),
         allowed: roundedDown(volts(allowed, difference)),
       }),
