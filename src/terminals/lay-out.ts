@@ -244,7 +244,7 @@ function largestByGroup(wanted: readonly WantedTerminal[]): Map<string, Most> {
   return most;
 }
 
-/** The plus of a supply, before and behind a fuse at its output: a fuse that comes or goes moves what is wired to it. */
+/** The plus of a supply, before or behind a fuse at its output, which moves what is wired to it as it comes or goes. */
 const PLUS = /:(?:\+|F\/2)$/;
 
 const isOtherPlus = (one: string, other: string): boolean =>

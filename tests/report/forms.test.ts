@@ -30,7 +30,7 @@ describe('the forms of a load table', () => {
       'cases', 'not-judged', 'commissioning',
     ]);
     expect(of(schedule, { form: 'site' }).names).toEqual([
-      'findings', 'ways', 'protections', 'modules', 'rails', 'wiring', 'inside', 'cables', 'spare', 'checklist', 'commissioning',
+      'findings', 'ways', 'protections', 'modules', 'rails', 'wiring', 'inside', 'cables', 'spare', 'checklist', 'measuring', 'commissioning',
     ]);
   });
 

@@ -54,7 +54,7 @@ describe('the load table of the demo', () => {
       'protections', 'branches', 'branches-as-cabled', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
       'enclosures', 'rails', 'cases', 'wiring', 'inside', 'cables', 'spare', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
-      'not-judged', 'checklist',
+      'not-judged', 'checklist', 'measuring',
       'commissioning',
     ]);
     expect(report.cautions).toEqual(CAUTIONS);

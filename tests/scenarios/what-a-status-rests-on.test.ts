@@ -2,7 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport } from '../../src/report/index.ts';
-import type { Content, SheetName } from '../../src/schedule/index.ts';
+import type { Cells, Content, SheetName } from '../../src/schedule/index.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 
 const made: LoadSchedule[] = [];
@@ -45,8 +45,8 @@ describe('a status says what it rests on', () => {
   });
 
   test('an input without which the row is incomplete is not said to be unasked', () => {
-    const unasked = (supply: Record<string, unknown>) => /nothing is entered: (.*)$/.exec(
-      checksOf(opened({ devices, types, supplies: [{ rail: 'L1', ...supply }] } as Content['sheets']), 'supplies'))?.[1] ?? '';
+    const unasked = (supply: Cells) => /nothing is entered: (.*)$/.exec(
+      checksOf(opened({ devices, types, supplies: [{ rail: 'L1', ...supply }] }), 'supplies'))?.[1] ?? '';
     expect(unasked({ rated: 5 })).toMatch(/\bFuse\b/);
     expect(unasked({})).toMatch(/\bFuse\b/);
     expect(unasked({})).not.toMatch(/Rated/);

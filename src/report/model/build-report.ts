@@ -22,6 +22,7 @@ import {
 } from './findings-sections.ts';
 import { formCaution, isIn, SECTION_NAMES, type Form, type SectionName } from './forms.ts';
 import { panelsSection } from './panels-section.ts';
+import { measuringSection } from './measuring-section.ts';
 import { notJudgedSection } from './not-judged-section.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
 import { protectionsSection } from './protections-section.ts';
@@ -140,6 +141,7 @@ const MAKE: Readonly<Record<SectionName, (making: Making) => ReportSection | und
   explanations: ({ schedule }) => explanationsSection(schedule),
   'not-judged': ({ schedule: { words }, form }) => notJudgedSection(words, form === 'short'),
   checklist: ({ schedule }) => checklistSection(schedule),
+  measuring: ({ schedule }) => measuringSection(schedule),
   commissioning: ({ schedule }) => commissioningSection(schedule),
 };
 

@@ -50,6 +50,7 @@ export const SECTION_FORMS = {
   explanations: ['full'],
   'not-judged': ['full', 'short'],
   checklist: ['full', 'site'],
+  measuring: ['full', 'site'],
   commissioning: ALL,
 } as const satisfies Readonly<Record<string, readonly Form[]>>;
 
