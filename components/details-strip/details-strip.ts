@@ -1,7 +1,7 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { DETAIL_KEYS, type Change, type DetailKey, type Details } from '../../src/schedule/index.ts';
+import { DETAIL_KEYS, isOfDocuments, withDetail, type Change, type DetailKey, type Details } from '../../src/schedule/index.ts';
 import { detailText, DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
 import { controls, showEntered } from '../look/index.ts';
 import { styles } from './details-strip.styles.ts';
@@ -19,7 +19,7 @@ export class DetailsStrip extends LitElement {
   declare readonly: boolean;
 
   override render(): TemplateResult {
-    return html`<div class="block" role="group" aria-label=${this.schedule.words.say('Details of the schedule')}>${DETAIL_KEYS.map((key) => this.#field(key))}</div>`;
+    return html`<div class="block" role="group" aria-label=${this.schedule.words.say('Details of the schedule')}>${DETAIL_KEYS.filter((key) => !isOfDocuments(key)).map((key) => this.#field(key))}</div>`;
   }
 
   #field(key: DetailKey): TemplateResult {
@@ -50,10 +50,7 @@ export class DetailsStrip extends LitElement {
 
   /** The details with what stands in a field; `undefined` when that is nothing new. */
   #detailsWith({ dataset, value }: HTMLInputElement): Details | undefined {
-    const key = dataset.key as DetailKey;
-    const text = value.trim();
-    const { [key]: before = '', ...others } = this.schedule.document.details;
-    return text === before ? undefined : text === '' ? others : { ...others, [key]: text };
+    return withDetail(this.schedule.document.details, dataset.key as DetailKey, value);
   }
 
   #take(field: HTMLInputElement): void {

@@ -8,6 +8,9 @@ export const styles = css`
   .sections > div { display: flex; flex-wrap: wrap; gap: 2px 14px; padding-block: 4px; max-block-size: 30vh; overflow-y: auto; }
   .sections label { display: inline-flex; align-items: center; gap: 5px; min-block-size: 24px; }
   .scroll { max-inline-size: 100%; overflow-x: auto; }
+  .document { display: flex; flex-wrap: wrap; gap: 8px 16px; margin-block: 8px 4px; }
+  .document label { display: grid; gap: 2px; font-size: var(--elv-size-label); color: var(--elv-ink-default); }
+  .document input { inline-size: min(20rem, 100%); font-size: var(--elv-size); }
   .revisions { max-inline-size: 76rem; }
   .revisions td { padding: 3px 6px 3px 0; vertical-align: middle; }
   .revisions .issued { padding: 6px 6px 6px 9px; }

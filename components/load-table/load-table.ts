@@ -21,6 +21,7 @@ import { styles } from './load-table.styles.ts';
 import { editsRefusal } from '../sheet-view/notices.ts';
 import { readOlder, type OlderSchedule } from './older-schedule.ts';
 import { isReady, showPage } from './page-frame.ts';
+import { documentFields } from './document-fields.ts';
 import { revisionList } from './revision-list.ts';
 import { sectionTables } from './section-tables.ts';
 
@@ -95,7 +96,7 @@ export class LoadTable extends WorkArea {
       ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
         : this.view === 'oneLine' || this.view === 'branches' ? html`<elv-drawings .kind=${this.view} .schedule=${schedule} .revision=${this.revision}
           .words=${words} .only=${this.only} .active=${this.active}></elv-drawings>`
-        : this.view === 'revisions' ? revisionList(schedule, this.readonly, this.revision) : this.#changes()}`;
+        : this.view === 'revisions' ? html`${documentFields(schedule, this.readonly)}${revisionList(schedule, this.readonly, this.revision)}` : this.#changes()}`;
   }
 
   /** What is handed over: for what, and which of its sections. */

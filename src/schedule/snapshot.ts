@@ -2,11 +2,24 @@ import type { CellValue, SheetName } from './schema/index.ts';
 import type { View } from './view.ts';
 
 /** Details of the whole schedule, for the title block. */
-export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
+export const DETAIL_KEYS = [
+  'project', 'client', 'panel', 'documentNumber', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks',
+] as const;
+/** Details of the documents alone, which those that have none do without. */
+export const DOCUMENT_DETAILS = ['documentNumber', 'client'] as const satisfies readonly (typeof DETAIL_KEYS)[number][];
 /** Key of a detail of the whole schedule. */
 export type DetailKey = (typeof DETAIL_KEYS)[number];
+/** Whether a detail is one of documents alone. */
+export const isOfDocuments = (key: DetailKey): boolean => (DOCUMENT_DETAILS as readonly DetailKey[]).includes(key);
 /** Details of the whole schedule; one that is absent is empty. */
 export type Details = Partial<Record<DetailKey, string>>;
+
+/** Details with what was typed for one of them; `undefined` when that is nothing new. */
+export function withDetail(details: Details, key: DetailKey, typed: string): Details | undefined {
+  const text = typed.trim();
+  const { [key]: before = '', ...others } = details;
+  return text === before ? undefined : text === '' ? others : { ...others, [key]: text };
+}
 
 /** Cells of one row by key; a key that is absent is an empty cell. */
 export type Cells = Record<string, CellValue>;

@@ -1,6 +1,6 @@
 import type { PanelChoice } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { DETAIL_KEYS, type SheetName } from '../../schedule/index.ts';
+import { DETAIL_KEYS, isOfDocuments, type SheetName } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import { CAUTIONS } from '../cautions.ts';
 import { changesSection, compareSchedules } from '../changes/index.ts';
@@ -77,7 +77,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
     subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
       .filter((part) => part !== undefined).join(' – '),
     details: [
-      ...DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
+      ...DETAIL_KEYS.filter((key) => details[key] !== undefined || !isOfDocuments(key)).map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
       ...stateDetail(all),
     ],
     issue: { generated: words.date(generated), software: SOFTWARE, digest: scheduleDigest(schedule.content()) },

@@ -4,6 +4,7 @@ import { message, type Words } from '../../words/index.ts';
 /** What the details are called in the title block. */
 export const DETAIL_TITLES: Readonly<Record<DetailKey, string>> = {
   project: message('Project'), panel: message('Panel'), revision: message('Revision'), date: message('Date'),
+  client: message('Client'), documentNumber: message('Document no.'),
   preparedBy: message('Prepared by'), checkedBy: message('Checked by'), remarks: message('Remarks'),
 };
 

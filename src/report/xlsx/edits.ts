@@ -2,7 +2,7 @@ import { cellNow, keyThen } from '../../exchange/json/version-1.ts';
 import type { Workbook, WorksheetCell } from '../../exchange/workbook/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
+  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isFormula, isOfDocuments, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
   type Cells, type CellValue, type InputColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -78,6 +78,8 @@ function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): 
   return DETAIL_KEYS.flatMap((key, place) => {
     const title = titles[place];
     const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
+    // One of documents alone has no line where it is not entered.
+    if (title === undefined && details[key] === undefined && isOfDocuments(key)) return [];
     const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
     // Dates stood as they were entered once.
     const isSame = before === after || (before !== null && detailText(key, before, written) === after);
