@@ -40,6 +40,8 @@ const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,eleme
 const sweeps = ['tests/browser/sweeps/**/*.test.ts'];
 /** Half of them, by the time that they take. */
 const seen = ['tests/browser/sweeps/{hostile,load,reflow,sharing,words}*.test.ts'];
+/** Workbooks that a real spreadsheet program opens. */
+const inProgram = ['tests/deep/spreadsheet-program.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 
@@ -160,9 +162,18 @@ export default defineConfig({
         extends: true,
         // Slow by nature.
         test: {
-          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], exclude: inProgram, testTimeout: 30_000, fileParallelism: false,
           setupFiles: ['tests/support/seed.ts', formulasAtOnce],
           sequence: { groupOrder: 5 },
+        },
+      },
+      {
+        extends: true,
+        // Where such a program is installed: a person who asks for them by name is told that it is missing.
+        test: {
+          name: 'spreadsheet program', include: inProgram, testTimeout: 240_000,
+          setupFiles: ['tests/support/seed.ts', formulasAtOnce],
+          sequence: { groupOrder: 7 },
         },
       },
     ],

@@ -25,6 +25,19 @@ export interface Worksheet {
   readonly isHidden?: true;
   /** Places of rows that are hidden, from 0. */
   readonly hidden?: ReadonlySet<number>;
+  /** Places of columns that are hidden, from 0. */
+  readonly hiddenColumns?: ReadonlySet<number>;
+  readonly conditions?: readonly Condition[];
+}
+
+/** A look of cells as long as a condition holds of their row. */
+export interface Condition {
+  /** The cells: `F2:F90`. */
+  readonly range: string;
+  /** The condition for the first of them, without its equals sign. */
+  readonly formula: string;
+  /** Number of a conditional look of the workbook. */
+  readonly style: number;
 }
 
 /** A range with a name. */
@@ -94,17 +107,21 @@ function workbookXml(sheets: readonly Worksheet[], names: readonly DefinedName[]
     + `${defined.length === 0 ? '' : `<definedNames>${defined.join('')}</definedNames>`}<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`;
 }
 
-function worksheetXml({ rows, widths, frozen, hidden }: Worksheet, isFirst: boolean): string {
+function worksheetXml(
+  { rows, widths, frozen, hidden, hiddenColumns, conditions = [] }: Worksheet, isFirst: boolean
+): string {
   const pane = frozen === undefined
     ? ''
     : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
     + ` topLeftCell="${columnLetters(frozen.columns)}${frozen.rows + 1}" activePane="${frozen.columns > 0 ? 'bottomRight' : 'bottomLeft'}" state="frozen"/>`;
   const columns =
-    widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
+    widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"${hiddenColumns?.has(index) === true ? ' hidden="1"' : ''}/>`);
   const lines = rows.map((cells, row) =>
     `<row r="${row + 1}"${hidden?.has(row) === true ? ' hidden="1"' : ''}>${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
   return `${DECLARATION}<worksheet xmlns="${MAIN}"><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
     + `${columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`}<sheetData>${lines.join('')}</sheetData>`
+    + conditions.map(({ range, formula, style }, place) => `<conditionalFormatting sqref="${range}">`
+      + `<cfRule type="expression" dxfId="${style}" priority="${place + 1}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`).join('')
     + '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>';
 }
 
