@@ -71,7 +71,7 @@ describe('a load table with cases as a workbook', () => {
     const seen = [];
     for (const [sheet, at, key, value] of edits) {
       const cell = { sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: at + 1, col: placeOf(sheet, key) };
-      engine.setCellContents(cell, value);
+      engine.setCellContents(cell, typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
       schedule.act('edit', setCells(schedule.document, [{ sheet, id: schedule.rows(sheet)[at]!.id, key, value }]));
       const found = differencesAfterEdits(schedule, engine);
       expect([sheet, at, key, value, found]).toEqual([sheet, at, key, value, []]);

@@ -75,8 +75,8 @@ const cellsOf = (engine: HyperFormula): WorkedOut => ({
 });
 
 /**
- * Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. After
- * edits a figure may say that it is to be recalculated, or be marked as at least or at most so much.
+ * Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side.
+ * After edits a figure may say that it is to be recalculated, or be marked as at least or at most so much.
  */
 export function differencesAfterEdits(schedule: LoadSchedule, worked: HyperFormula | WorkedOut): unknown[] {
   const formulas = new LiveFormulas(schedule);
@@ -104,7 +104,8 @@ export function differences(schedule: LoadSchedule, worked: HyperFormula | Worke
       const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
       const expected = column.role === 'computed' && column.status === true
         && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
-        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
+        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null
+        : typeof worth === 'boolean' ? words.say(worth ? 'yes' : 'no') : asWritten(sheet, column, worth);
       const value = found === '' || found === undefined ? null : found;
       const isSame = typeof value === 'number' && typeof expected === 'number'
         ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;

@@ -210,7 +210,7 @@ export class CaseFormulas {
     const { lacks, count } = this.#places;
     const figures = this.#cases.map((_case, place) => {
       const conditions = [
-        this.#cell('cases', marked, place),
+        `${this.#cell('cases', marked, place)}=${quoted(this.#schedule.words.say('yes'))}`,
         ...isCovering ? [`${this.#at(block, lacks + place, row)}=0`, `${this.#at(block, count, row)}>0`] : [],
       ];
       return `IF(AND(${conditions.join(',')}),${this.#at(block, OWN + 1 + place, row)},-1)`;

@@ -58,6 +58,11 @@ export class CellStyles {
     return this.#styles.length - 1;
   }
 
+  /** Whether texts of a look wrap. */
+  wraps(number: number): boolean {
+    return this.#styles[number]?.wraps === true;
+  }
+
   /** The number of a look that hangs on a condition. */
   conditional({ format, fill, ink, isBold }: ConditionalStyle): number {
     const xml = '<dxf>'

@@ -197,13 +197,13 @@ function weightOf(sheet: SheetName, key: string): number {
 /** Whether a cell holds a value, as a condition. */
 function isValue(cell: string, value: CellValue): string {
   if (value === null || value === '') return `${cell}=""`;
-  if (typeof value === 'boolean') return `${cell}=${String(value).toUpperCase()}()`;
   if (typeof value === 'number') {
     // An empty cell is as 0 for a spreadsheet.
     if (value === 0) return `AND(${cell}<>"",${cell}=0)`;
     const isSure = String(Math.abs(value)).replace(/e.*$|\D/g, '').replace(/^0+/, '').length <= SURE_DIGITS;
     return isSure ? `${cell}=${value}` : `ABS(${cell}-${value})<=1E-12*ABS(${cell})`;
   }
+  if (typeof value === 'boolean') throw new TypeError('A worksheet says yes and no in words.');
   // Of what programs write in ways of their own only whether it is there is told.
   if (value.length > LONGEST_TEXT || UNUSUAL.test(value)) return `${cell}<>""`;
   return `EXACT(${cell},${quoted(value)})`;

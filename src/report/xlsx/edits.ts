@@ -34,7 +34,11 @@ interface Written {
 
 function writtenAs(version: number, words: Words): Written {
   if (version > 1) {
-    return { keyOf: (_sheet, key) => key, valueOf: (_sheet, _column, value) => value, mayDiffer: () => false };
+    return {
+      // A person may write TRUE where the worksheet says yes.
+      keyOf: (_sheet, key) => key, valueOf: (_sheet, column, value) => typeof value === 'boolean' ? shownValue(column, value, words) : value,
+      mayDiffer: () => false,
+    };
   }
   return {
     keyOf: keyThen,
@@ -42,7 +46,7 @@ function writtenAs(version: number, words: Words): Written {
       const [, now] = cellNow(sheet, keyThen(sheet, column.key) ?? column.key, value, (text) => text);
       // Its English worksheets had the keys of choices.
       const isKey = column.choices?.includes(String(now)) === true;
-      return now === value && !isKey ? value : shownValue(column, now, words);
+      return now === value && !isKey && typeof now !== 'boolean' ? value : shownValue(column, now, words);
     },
     mayDiffer: (cell) => isFormula(cell) && cell.includes('⟦'),
   };

@@ -100,6 +100,7 @@ interface Changes {
  * @param words the language in which the worksheets give statuses and choices.
  */
 export function formulaTemplates(words: Words, changes: Changes): Readonly<Record<string, string>> {
+  const yes = quoted(words.say('yes'));
   const called = (state: keyof typeof STATE_WORDS) => quoted(words.say(STATE_WORDS[state]));
   /**
    * The worst that the limits of a row say, in words. What is over stays so; else, where no formula follows a change,
@@ -167,13 +168,13 @@ export function formulaTemplates(words: Words, changes: Changes): Readonly<Recor
     // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for
     // first.
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
-      + 'OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
+      + `OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant}=${yes},1,0))*{derating}`
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.top}-{fullUpTo}))))',
     'supplies.batteryNeeded': `IF(OR(${known('standbyDemand', 'standbyHours')}),"",1.25*{standbyDemand}*{standbyHours}`
       + `*IF(IF({battery}="",FALSE(),${SLOW}),1,1.75))`,
     'supplies.batteryLasts': `IF(OR(${known('standbyDemand', 'battery')}),"",IF({standbyDemand}=0,"",`
       + `${roundedFormula(`{battery}/(1.25*IF(${SLOW},1,1.75)*{standbyDemand})`, 1, 'down')}))`,
-    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
+    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant}=${yes},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
       + `${roundedFormula(`{voltage}*IF(${BUFFERED},MAX(1+{tolerance},1.15),1+{tolerance})`, 2, 'up')})`,
@@ -185,10 +186,10 @@ export function formulaTemplates(words: Words, changes: Changes): Readonly<Recor
         `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
       ], [
         exceeds('loading', 'target'), unlessTogether(exceeds('connected', 'usable')), unlessTogether(exceeds('connected', 'fuse')),
-        beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
+        beyond('fuse', `{rated}*({units}-IF({redundant}=${yes},1,0))*{peak}`, 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ],
-      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant}=${yes},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',

@@ -9,6 +9,7 @@ import { WHOLE_LIMITS } from './formula-templates.ts';
 import type { LiveFormulas } from './live-formulas.ts';
 import { worksheetName, type CellToWrite, type Condition, type Worksheet } from './package-parts.ts';
 import { shownValue } from './shown-value.ts';
+import { choicesOf, statusConditions } from './sheet-aids.ts';
 import { fixed } from '../../words/index.ts';
 
 /** Decimals of a share or number that a person typed, as far as they are shown. */
@@ -66,14 +67,23 @@ export function scheduleSheet(
     widths: [...widths, NARROWEST, ...marked.map(() => NARROWEST)],
     hiddenColumns: new Set([changed, ...marked].map((_column, place) => columns.length + place)),
     frozen: { rows: 1, columns: 1 },
-    conditions: marked.map((column): Condition => {
-      const last = rows.length + 1;
-      const letter = letterOf(sheet, column.key);
-      return {
-        range: `${letter}2:${letter}${last}`, formula: `$${columnLetters(formulas.markPlace(sheet, column.key)!)}2=1`,
-        style: styles.conditional(markedFormat(sheet, column)),
-      };
-    }),
+    table: `schedule_${sheet}`,
+    choices: choicesOf(sheet, rows.length + SPARE_ROWS + 1, formulas, words),
+    conditions: [
+      ...statusConditions(sheet, rows.length + 1, formulas, styles, words),
+      ...marked.map((column) => markCondition(sheet, column, rows.length + 1, formulas, styles)),
+    ],
+  };
+}
+
+/** The sign before a figure that is at least or at most what stands there, as long as it is. */
+function markCondition(
+  sheet: SheetName, column: ComputedColumn, last: number, formulas: LiveFormulas, styles: CellStyles,
+): Condition {
+  const letter = letterOf(sheet, column.key);
+  return {
+    range: `${letter}2:${letter}${last}`, formula: `$${columnLetters(formulas.markPlace(sheet, column.key)!)}2=1`,
+    style: styles.conditional(markedFormat(sheet, column)),
   };
 }
 
