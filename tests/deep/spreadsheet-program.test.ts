@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { strFromU8, unzipSync } from 'fflate';
 import { expect, test } from 'vitest';
+import { readSchedule } from '../../src/exchange/index.ts';
+import { compareWithList, updateChanges } from '../../src/exchange/update/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   columnOf, inputColumns, isNumeric, SCHEMA, SHEET_NAMES, setCells, type CellValue, type InputColumn, type SheetName,
 } from '../../src/schedule/index.ts';
 import { LiveFormulas } from '../../src/report/xlsx/live-formulas.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { shownValue } from '../../src/report/xlsx/shown-value.ts';
 import { demoContent } from '../report/demo.ts';
 import { editWorkbook, type CellEdit } from '../support/edit-workbook.ts';
@@ -70,6 +73,19 @@ async function edited(lists: readonly (readonly Edit[])[]) {
   return made.map(({ schedule }, place) => ({ schedule, saved: saved[place]!, cells: cellsOfFile(saved[place]!) }));
 }
 
+/** The sheets of the schedule that a workbook carries, once everything is taken that it offers. */
+async function readBack(bytes: Uint8Array) {
+  const table = await readLoadTable(bytes);
+  const read = table.ok ? readSchedule(table.text) : table;
+  if (!table.ok || !read.ok) throw new Error('The program saved no load table.');
+  const schedule = new LoadSchedule(read.content);
+  expect(table.edited?.left).toEqual([]);
+  for (const list of table.edited?.offered ?? []) {
+    schedule.act('edit', updateChanges(schedule.document, compareWithList(schedule.document, list), { takes: () => true }));
+  }
+  return schedule.content().sheets;
+}
+
 /** The figures that ask for recalculation, of sheets that are worked out by formulas. */
 const waiting = (schedule: LoadSchedule, cells: ReturnType<typeof cellsOfFile>) =>
   (differences(schedule, cells) as [SheetName, number, string, unknown][])
@@ -113,8 +129,9 @@ test('it takes headings, tables, choices, colours and the set-up of pages for wh
 test('after 100 edits of counts, draws and ratings every figure and status agrees', async () => {
   const schedule = new LoadSchedule(demoContent());
   const lists = fc.sample(someEdits(schedule, (sheet) => FOLLOWED[sheet] ?? [], 20), { numRuns: 5, seed: 1 });
-  for (const [place, { schedule: changed, cells }] of (await edited(lists)).entries()) {
+  for (const [place, { schedule: changed, cells, saved }] of (await edited(lists)).entries()) {
     expect([lists[place], differencesAfterEdits(changed, cells)]).toEqual([lists[place], []]);
+    expect(await readBack(saved)).toEqual(changed.content().sheets);
     // What is added up is never asked for, but where a start is held against it.
     const asked = [...new Set(waiting(changed, cells))];
     expect(asked.filter((path) => /demand|connected|loading|top|usable|available|free|nodes/.test(path))).toEqual([]);
