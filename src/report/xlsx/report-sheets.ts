@@ -70,7 +70,7 @@ export function frontSheet(
       line(
         '',
         words.say(
-          'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.'
+          'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is offered as changes of it when the file is opened with that software.'
         )
       ),
       ...panel === undefined ? [] : [line(
