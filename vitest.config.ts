@@ -45,6 +45,8 @@ const slow = {
   include: ['tests/deep/**/*.test.ts'], testTimeout: 60_000, setupFiles: ['tests/support/seed.ts', formulasAtOnce],
 };
 const killed = ['tests/deep/killed-browser.test.ts'];
+/** Workbooks that a real spreadsheet program opens. */
+const inProgram = ['tests/deep/spreadsheet-program.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 
@@ -162,10 +164,17 @@ export default defineConfig({
       ]),
       {
         extends: true,
-        test: { ...slow, name: 'deep', exclude: killed, maxWorkers: cores, sequence: { groupOrder: 5 } },
+        test: { ...slow, name: 'deep', exclude: [...killed, ...inProgram], maxWorkers: cores, sequence: { groupOrder: 5 } },
       },
       // By itself: who types into a browser that is killed needs the machine.
       { extends: true, test: { ...slow, name: 'deep, killed', include: killed, sequence: { groupOrder: 7 } } },
+      {
+        extends: true,
+        // Where such a program is installed: a person who asks for them by name is told that it is missing.
+        test: {
+          ...slow, name: 'spreadsheet program', include: inProgram, testTimeout: 240_000, sequence: { groupOrder: 8 },
+        },
+      },
     ],
   },
 });

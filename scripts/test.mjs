@@ -6,6 +6,7 @@ import { ensurePackages } from './ensure-packages.mjs';
 import { projectFolder } from './project-folder.mjs';
 import { provideBrowser } from './provide-browser.mjs';
 import { provideOtherBrowsers } from './provide-other-browsers.mjs';
+import { provideSpreadsheetProgram } from './provide-spreadsheet-program.mjs';
 import { runNpm, runProgram } from './run-program.mjs';
 
 const counts = { passed: 0, failed: 0, skipped: 0 };
@@ -94,6 +95,9 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
   await testStep('tests in a browser', 'browser*', environment);
   if (isDeep) {
     await testStep('deep tests', 'deep*', environment);
+    if (await provideSpreadsheetProgram()) {
+      await testStep('workbooks in a spreadsheet program', 'spreadsheet program');
+    }
     for (const [project, name] of await provideOtherBrowsers()) {
       await testStep(`walk through the main job in ${name}`, project);
     }

@@ -92,7 +92,10 @@ export class ScheduleFiles {
       return [];
     }
     const problems = this.take(name, reading, byPerson, turn);
-    if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
+    if (problems.length > 0 || named.edits.length === 0) return problems;
+    const { offered, left } = named.edited ?? { offered: [], left: [] };
+    if (byPerson && offered.length > 0) await this.#offer({ name, lists: offered, notes: left, areEdits: true });
+    else this.refuse(editsRefusal(this.#words, name, named.edits));
     return problems;
   }
 

@@ -9,6 +9,8 @@ export interface OfferedRows {
   readonly lists: readonly ListRows[];
   /** Sentences on how the file was read. */
   readonly notes: readonly string[];
+  /** They are what was changed in a file that carries the schedule: they update it, and what is new comes too. */
+  readonly areEdits?: true;
 }
 
 /** What a person takes of it, as one action: changes, or a content in the place of what there is. */

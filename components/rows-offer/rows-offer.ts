@@ -51,15 +51,15 @@ export class RowsOffer extends LitElement {
     this.#toggled = new Set();
     // Of an office list only what is used is kept up; what else it holds is there to be asked for.
     this.adds = !this.updateOnly || this.#updates.every(({ sheet }) => this.#countIn(sheet) === 0);
-    this.way = this.updateOnly || this.#updates.some(({ changed: rows, same }) => rows.length + same > 0) ? 'update' : 'append';
+    this.way = this.#isUpdate || this.#updates.some(({ changed: rows, same }) => rows.length + same > 0) ? 'update' : 'append';
   }
 
   override render(): TemplateResult {
-    const { words, offer: { name, notes }, updateOnly } = this;
+    const { words, offer: { name, notes } } = this;
     return html`<section class="offer" aria-labelledby="title" @keydown=${this.#onKeydown}>
-      <h3 id="title" tabindex="-1">${updateOnly ? words.say('{file} says otherwise. Nothing changes until it is taken.', { file: name }) : this.#question}</h3>
+      <h3 id="title" tabindex="-1">${this.#isUpdate ? words.say('{file} says otherwise. Nothing changes until it is taken.', { file: name }) : this.#question}</h3>
       ${notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}
-      ${updateOnly ? nothing : html`<div class="ways" role="radiogroup" aria-labelledby="title">${(Object.keys(WAYS) as ListWay[]).map((way) => this.#choice(way))}</div>`}
+      ${this.#isUpdate ? nothing : html`<div class="ways" role="radiogroup" aria-labelledby="title">${(Object.keys(WAYS) as ListWay[]).map((way) => this.#choice(way))}</div>`}
       ${this.way === 'update' ? this.#updates.map((update) => this.#preview(update)) : nothing}
       <div class="do"><button type="button" class="primary" data-do="take" @click=${this.#take}>${words.say('Take')}</button>
         <button type="button" data-do="cancel" title=${words.say('Leaves everything as it is (Esc)')} @click=${this.#cancel}>${words.say('Cancel')}</button></div>
@@ -69,6 +69,11 @@ export class RowsOffer extends LitElement {
   protected override firstUpdated(): void {
     const { renderRoot } = this;
     (renderRoot.querySelector<HTMLElement>('[type=radio]:checked') ?? renderRoot.querySelector('h3')!).focus();
+  }
+
+  /** Whether the rows only update those that there are. */
+  get #isUpdate(): boolean {
+    return this.updateOnly || this.offer.areEdits === true;
   }
 
   get #question(): string {
@@ -93,8 +98,12 @@ export class RowsOffer extends LitElement {
     const { words } = this;
     const { sheet } = update;
     const again = () => { this.requestUpdate(); };
-    return html`${this.updateOnly ? html`<h4>${words.text(SCHEMA[sheet].title)}: ${updateCounts(update, words)}</h4>` : nothing}
-      ${updatePreview(update, words, {
+    // Rows that were not edited are no rows that are missing.
+    const shown = this.offer.areEdits === true ? { ...update, absent: [] } : update;
+    const counts = this.offer.areEdits === true ? words.say('{changed} changed, {added} new', { changed: update.changed.length, added: update.added.length })
+      : updateCounts(update, words);
+    return html`${this.#isUpdate ? html`<h4>${words.text(SCHEMA[sheet].title)}: ${counts}</h4>` : nothing}
+      ${updatePreview(shown, words, {
         takes: this.#takes, adds: this.adds, toggleAdds: () => { this.adds = !this.adds; },
         toggle: (...place) => {
           const name = nameOf(...place);

@@ -1,5 +1,6 @@
 import { decodeText, embeddedSchedule, encodingNote, isHtml, type Unreadable } from '../exchange/index.ts';
 import { isWorkbookFile } from '../exchange/workbook/is-workbook-file.ts';
+import type { CarriedSchedule } from './xlsx/index.ts';
 import type { Verification } from './verify/verification.ts';
 import type { Words } from '../words/index.ts';
 
@@ -15,6 +16,8 @@ export interface FileText {
    * compared.
    */
   readonly edits: readonly string[];
+  /** Edits of a load table that rows bring into the schedule by tag, and sentences on those that none brings. */
+  readonly edited?: CarriedSchedule['edited'];
   /** Whether it is a load table, which shows something that can be compared. */
   readonly isLoadTable: boolean;
 }
@@ -29,7 +32,8 @@ export async function fileText(name: string, bytes: Uint8Array, words: Words): P
     const { readLoadTable } = await import('./xlsx/index.ts');
     const read = await readLoadTable(bytes, words);
     if (!read.ok) return read;
-    return { ok: true, name, text: read.text, notes: [], ...ofLoadTable(read.verification) };
+    const edited = read.edited === undefined ? {} : { edited: read.edited };
+    return { ok: true, name, text: read.text, notes: [], ...ofLoadTable(read.verification), ...edited };
   }
   const decoded = decodeText(bytes, words);
   if (!decoded.ok) return decoded;

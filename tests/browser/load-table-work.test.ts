@@ -65,6 +65,16 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
   await (part(element, 'elv-load-table') as LoadTable).compareWith(back);
   await press(element, '[data-view=changes]');
   expect(textOf(element, 'elv-load-table .problems')).toContain('77.00 A on the worksheet');
+  // A person who opens it is offered the edit, with before and after, and takes it.
+  const third = await mountElement();
+  dropFiles(third, back);
+  await expect.poll(() => parts(third, 'elv-rows-offer tbody td').map(({ textContent }) => textContent.trim()))
+    .toEqual(['', String(row!.cells.rail), 'Rated', `${Number(row!.cells.rated).toFixed(2)}\u00a0A`, '77.00\u00a0A']);
+  expect(textOf(third, 'elv-rows-offer h4')).toBe('Supplies: 1 changed, 0 new');
+  expect(parts(third, '.problems')).toEqual([]);
+  expect(third.schedule.rows('supplies')[0]!.cells).toEqual(row!.cells);
+  part(third, 'elv-rows-offer [data-do=take]')!.click();
+  await expect.poll(() => third.schedule.rows('supplies')[0]!.cells).toEqual({ ...row!.cells, rated: 77 });
 });
 
 test('a figure that was typed over in a saved page is told with its place when the page is opened', async () => {

@@ -82,7 +82,7 @@ test('a workbook of one panel hides what belongs to others, keeps every figure, 
 test('panels stand side by side in the workbook too', async () => {
   const book = readFile(await loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-30' })), { type: 'array' });
   expect(book.SheetNames).toContain('Panels');
-  expect(book.Sheets.Panels!.A5).toMatchObject({ v: 'P1' });
+  expect(book.Sheets.Panels!.A6).toMatchObject({ v: 'P1' });
   expect((book.Sheets.Devices!['!rows'] ?? []).filter(Boolean)).toEqual([]);
 });
 

@@ -2,6 +2,8 @@ import { read, utils, write as save, type CellObject, type WorkBook } from '@e96
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { readSchedule } from '../../src/exchange/index.ts';
+import { compareWithList, updateChanges } from '../../src/exchange/update/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
@@ -160,6 +162,59 @@ describe('what was changed on the worksheets of a load table', () => {
       schedule.dispose();
     }), { numRuns: 20 });
   }, 120_000);
+});
+
+describe('edits that are offered', () => {
+  /** The schedule that a workbook carries, once everything that is offered was taken. */
+  async function taken(bytes: Uint8Array, lang = 'en') {
+    const table = await readLoadTable(bytes, await loadWords(lang));
+    if (!table.ok) throw new Error(table.problems[0]!.message);
+    const read = readSchedule(table.text);
+    if (!read.ok) throw new Error(read.problems[0]!.message);
+    const schedule = new LoadSchedule(read.content);
+    const { offered, left } = table.edited!;
+    for (const list of offered) schedule.act('edit', updateChanges(schedule.document, compareWithList(schedule.document, list)));
+    return { schedule, offered, left };
+  }
+
+  test('bring numbers, choices, yes and no, references and new rows into the schedule', async () => {
+    const { schedule, left } = await taken(await edited(small(), 'devices', [
+      [1, 'qty', { t: 'n', v: 5 }], [2, 'type', { t: 's', v: 'Lamp' }], [2, 'unitDraw', { t: 'n', v: 90 }],
+      // In the first of the rows that are kept ready.
+      [5, 'ref', { t: 's', v: 'D9' }], [5, 'type', { t: 's', v: 'Valve' }], [5, 'qty', { t: 'n', v: 2 }],
+    ]));
+    expect(left).toEqual([]);
+    expect(schedule.rows('devices').map(({ cells }) => [cells.ref, cells.type, cells.qty, cells.unitDraw, cells.diversity])).toEqual([
+      ['D1', 'Lamp', 5, undefined, undefined], ['D2', 'Lamp', 12, 90, undefined],
+      [undefined, undefined, undefined, undefined, undefined], [undefined, 'Lamp', expect.any(String), undefined, undefined],
+      ['D9', 'Valve', 2, undefined, undefined],
+    ]);
+    const outputs = await taken(await edited(small(), 'outputs', [[1, 'kind', { t: 's', v: 'motor' }]]));
+    expect(outputs.schedule.rows('outputs')[0]!.cells.kind).toBe('motor');
+    const supplies = await taken(await edited(small(), 'supplies', [[1, 'redundant', { t: 's', v: 'yes' }]]));
+    expect(supplies.schedule.rows('supplies')[0]!.cells.redundant).toBe(true);
+    const typed = await taken(await edited(small(), 'supplies', [[1, 'redundant', { t: 'b', v: true }]]));
+    expect(typed.schedule.rows('supplies')[0]!.cells.redundant).toBe(true);
+  });
+
+  test('are read in the words in which the file was written', async () => {
+    const german = new LoadSchedule(small().content(), { words: await loadWords('de') });
+    const choice = german.words.text('motor');
+    const { schedule } = await taken(await edited(german, 'outputs', [[1, 'kind', { t: 's', v: choice }]]), 'fr');
+    expect(schedule.rows('outputs')[0]!.cells.kind).toBe('motor');
+  });
+
+  test('leave out what was emptied, named otherwise, taken out or cannot be read, with a sentence on each', async () => {
+    const { offered, left } = await taken(await edited(small(), 'devices', [
+      [1, 'qty', { t: 's', v: 'many' }], [2, 'qty', undefined], [1, 'ref', { t: 's', v: 'D7' }],
+    ]));
+    expect(offered).toEqual([]);
+    expect(left).toEqual([
+      'Devices, D2, Qty: 12 in the schedule, – on the worksheet.',
+      'Devices, D1: the row is not on the worksheet.',
+      'Devices, row 2 of the worksheet: the row is not in the schedule: Ref D7; Area Hall; Type Lamp; Qty many; Rail L1.',
+    ]);
+  });
 });
 
 describe('a load table that software of version 1 wrote', () => {

@@ -2,8 +2,9 @@ import { read as readFile, utils, type WorkBook, type WorkSheet } from '@e965/xl
 import { HyperFormula, type RawCellContent } from 'hyperformula';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
+import { LiveFormulas } from '../../src/report/xlsx/live-formulas.ts';
 import { STATE_WORDS } from '../../src/report/model/state-words.ts';
-import { isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName } from '../../src/schedule/index.ts';
 
 /** The load table of a schedule as a workbook. */
 export const writeWorkbook = async (schedule: LoadSchedule): Promise<Uint8Array> =>
@@ -30,7 +31,7 @@ export function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFor
   const { Sheets } = openWorkbook(bytes);
   const titles = SHEET_NAMES.filter((name) => isShown(schedule, name))
     .map((name) => schedule.words.text(SCHEMA[name].title));
-  const ofCases = ['Factors by case', 'Demand by case'].map((name) => schedule.words.say(name)).filter((name) => name in Sheets);
+  const ofCases = ['Load table', 'Factors by case', 'Demand by case'].map((name) => schedule.words.say(name)).filter((name) => name in Sheets);
   const sheets = [...titles, ...ofCases].map((title) => [title, contents(Sheets[title]!)] as const);
   // Within SUMPRODUCT every spreadsheet works columns out cell by cell; this engine does when it is told to.
   return HyperFormula.buildFromSheets(
@@ -61,23 +62,69 @@ function areAsBad(
   return typeof one === 'number' && typeof other === 'number' && Math.abs(one - other) <= 1e-9 * Math.max(1, Math.abs(other));
 }
 
-/** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
-export function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
+/** What stands in a cell of a worksheet that was worked out, by its title; rows and columns from 0. */
+export interface WorkedOut {
+  value(title: string, row: number, column: number): unknown;
+  formula(title: string, row: number, column: number): string | undefined;
+}
+
+/** The cells of a spreadsheet engine. */
+const cellsOf = (engine: HyperFormula): WorkedOut => ({
+  value: (title, row, col) => engine.getCellValue({ sheet: engine.getSheetId(title)!, row, col }),
+  formula: (title, row, col) => engine.getCellFormula({ sheet: engine.getSheetId(title)!, row, col }),
+});
+
+/**
+ * Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side.
+ * After edits a figure may say that it is to be recalculated, or be marked as at least or at most so much.
+ */
+export function differencesAfterEdits(schedule: LoadSchedule, worked: HyperFormula | WorkedOut): unknown[] {
+  const formulas = new LiveFormulas(schedule);
+  const cells = worked instanceof HyperFormula ? cellsOf(worked) : worked;
+  return differences(schedule, worked).filter((each) => {
+    const [sheet, row, key, found, expected, formula] = each as [SheetName, number, string, unknown, unknown, string?];
+    const [mark, column] = [formulas.markPlace(sheet, key), columnOf(sheet, key)];
+    const isMarked = mark !== undefined && cells.value(schedule.words.text(SCHEMA[sheet].title), row, mark) === 1;
+    if (isMarked && column.role === 'computed' && typeof found === 'number' && typeof expected === 'number') {
+      return column.whenPartial === '≥' ? found > expected : found < expected;
+    }
+    // An input that was emptied shows its default in the schedule alone.
+    return found !== schedule.words.say('recalculate') && !(columnOf(sheet, key).role === 'input' && formula === undefined);
+  });
+}
+
+/** The same of a workbook in which nothing was edited. */
+export function differences(schedule: LoadSchedule, worked: HyperFormula | WorkedOut): unknown[] {
+  const cells = worked instanceof HyperFormula ? cellsOf(worked) : worked;
   return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
     const { words } = schedule;
-    const id = engine.getSheetId(words.text(SCHEMA[sheet].title))!;
+    const title = words.text(SCHEMA[sheet].title);
     return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
-      const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
+      const found = cells.value(title, place + 1, index);
       const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
       const expected = column.role === 'computed' && column.status === true
         && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
-        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
-      const value = found === '' ? null : found;
+        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null
+        : typeof worth === 'boolean' ? words.say(worth ? 'yes' : 'no') : asWritten(sheet, column, worth);
+      const value = found === '' || found === undefined ? null : found;
       const isSame = typeof value === 'number' && typeof expected === 'number'
         ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
-      const formula = engine.getCellFormula({ sheet: id, row: place + 1, col: index });
       return isSame || areAsBad(schedule, sheet, row.id, column, [value, expected]) ? []
-        : [[sheet, place + 1, column.key, value, expected, formula]];
+        : [[sheet, place + 1, column.key, value, expected, cells.formula(title, place + 1, index)]];
     }));
   });
+}
+
+/** Figures that are marked as less than the whole where the schedule has them whole, or the other way round. */
+export function marksThatDiffer(schedule: LoadSchedule, worked: HyperFormula | WorkedOut): unknown[] {
+  const formulas = new LiveFormulas(schedule);
+  const cells = worked instanceof HyperFormula ? cellsOf(worked) : worked;
+  const all = SHEET_NAMES.flatMap((sheet) => formulas.marked(sheet).map(({ key }) => [sheet, key] as const));
+  return all.flatMap(([sheet, key]) => schedule.rows(sheet).flatMap(({ id }, place) => {
+    const [title, mark] = [schedule.words.text(SCHEMA[sheet].title), formulas.markPlace(sheet, key)!];
+    const found = cells.value(title, place + 1, mark);
+    const expected = schedule.isPartial(sheet, id, key) ? 1 : 0;
+    return found === expected || schedule.value(sheet, id, key) === null ? []
+      : [[sheet, place + 1, key, found, expected, cells.formula(title, place + 1, mark)]];
+  }));
 }

@@ -5,6 +5,7 @@ import {
 import { filledRows } from '../model/sheet-section.ts';
 import type { CellStyles } from './cell-styles.ts';
 import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
+import { quoted } from './quoted.ts';
 import { shownValue } from './shown-value.ts';
 
 /** Figures that cases change, each worked out in a block of the worksheet «Demand by case». */
@@ -30,12 +31,12 @@ const ALL_OF = { devices: 'connected', outputs: 'current' } as const;
 const AMBIGUOUS = /[*?~]|^\s*[<>=+\-.,\d]/;
 /** The first group of columns of a block: tag, whether own diversity counts, the figure by it. */
 const [TAG, COUNTS, OWN] = [0, 1, 2] as const;
-const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
-
 /** What the formulas of the sheets are asked for. */
 interface Ranges {
-  range(sheet: SheetName, key: string): string | undefined;
+  range(sheet: SheetName, key: string, isIssued?: boolean): string | undefined;
   isSafe(sheet: SheetName): boolean;
+  /** Whether what a run draws beyond its demand waits for recalculation, in any case. */
+  anyWaits(): string;
   /** Ways that share a run with another, of which no formula follows what comes through. */
   sharing(): ReadonlySet<number>;
 }
@@ -158,12 +159,13 @@ export class CaseFormulas {
   }
 
   #at(block: BlockName, column: number, row: number): string {
-    return `${this.#demandName}$${columnLetters(column)}$${this.#head(block) + 1 + row}`;
+    // Without a sign before the line, so that it goes along where rows of a sheet are sorted.
+    return `${this.#demandName}$${columnLetters(column)}${this.#head(block) + 1 + row}`;
   }
 
   #across(block: BlockName, from: number, to: number, row: number): string {
     const line = this.#head(block) + 1 + row;
-    return `${this.#demandName}$${columnLetters(from)}$${line}:$${columnLetters(to)}$${line}`;
+    return `${this.#demandName}$${columnLetters(from)}${line}:$${columnLetters(to)}${line}`;
   }
 
   #column(block: BlockName, column: number): string {
@@ -201,14 +203,14 @@ export class CaseFormulas {
     const figures = this.#across(block, rounded, rounded + this.#cases.length, row);
     const place = `MATCH(MAX(${figures}),${figures},0)`;
     const names = this.#ranges.range('cases', 'case')!;
-    return `IF(OR(NOT(${this.#valid}),${this.#worst(block, row)}=""),"",IFERROR(IF(${place}=1,"",INDEX(${names},${place}-1)),""))`;
+    return `IF(OR(NOT(${this.#valid}),${this.#worst(block, row)}=""),"",IF(${this.#ranges.anyWaits()},${quoted(this.#schedule.words.say('recalculate'))},IFERROR(IF(${place}=1,"",INDEX(${names},${place}-1)),"")))`;
   }
 
   #inMarked(block: BlockName, row: number, marked: string, isCovering: boolean): string {
     const { lacks, count } = this.#places;
     const figures = this.#cases.map((_case, place) => {
       const conditions = [
-        this.#cell('cases', marked, place),
+        `${this.#cell('cases', marked, place)}=${quoted(this.#schedule.words.say('yes'))}`,
         ...isCovering ? [`${this.#at(block, lacks + place, row)}=0`, `${this.#at(block, count, row)}>0`] : [],
       ];
       return `IF(AND(${conditions.join(',')}),${this.#at(block, OWN + 1 + place, row)},-1)`;
@@ -347,8 +349,17 @@ export class CaseFormulas {
       formula(this.#sums(block, row, 'unknown')),
       ...this.#loadCells(block, row, style),
       ...block !== 'runs.demand' ? [] : [-1, ...places].map((place): CellToWrite =>
-        ({ value: this.#schedule.inCase('runs', id, 'extra', place), style: styles.number({}) })),
+        this.#extra(row, this.#schedule.inCase('runs', id, 'extra', place), styles)),
     ];
+  }
+
+  /** What a run draws beyond its demand in a case: as it was issued, while that of its row is. */
+  #extra(row: number, value: number | null, styles: CellStyles): CellToWrite {
+    const [tag, extra] = [this.#cell('runs', 'run', row), this.#cell('runs', 'extra', row)];
+    const run = tagOf('runs', this.#schedule.rows('runs')[row]!);
+    const formula = `IF(AND(EXACT(${tag},${quoted(run)}),${extra}<>${quoted(this.#schedule.words.say('recalculate'))}),`
+      + `${value ?? '""'},"")`;
+    return { value, formula, style: styles.number({ isComputed: true }) };
   }
 
   /** What is asked in a case, or by the diversity of rows alone. */
@@ -400,7 +411,7 @@ export class CaseFormulas {
 
   /** A column of a block added up over the rows of a sheet that name a row. */
   #sumOf(from: SheetName, by: string, block: BlockName, column: number, target: BlockName, row: number): string {
-    const naming = this.#ranges.range(from, by);
+    const naming = this.#ranges.range(from, by, true);
     const tag = this.#at(target, TAG, row);
     return naming === undefined ? '0' : `IF(${tag}="",0,SUMIF(${naming},${tag},${this.#column(block, column)}))`;
   }

@@ -1,8 +1,10 @@
+import type { ListRows } from '../../exchange/update/index.ts';
 import { cellNow, keyThen } from '../../exchange/json/version-1.ts';
 import type { Workbook, WorksheetCell } from '../../exchange/workbook/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isFormula, isOfDocuments, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
+  columnPlace, DETAIL_KEYS, grouped, inputColumns, isBlank, isFormula, isNumeric, isOfDocuments, namingKeys, parseCell,
+  SCHEMA, SHEET_NAMES, tagOf,
   type Cells, type CellValue, type InputColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -22,6 +24,22 @@ interface ComparedRow extends Row {
   readonly number: number;
 }
 
+/** What was changed in one place of the worksheets. */
+interface Edit {
+  readonly sentence: string;
+  /** What names the row in the schedule with the value of a cell, or a whole row that is new. */
+  readonly offer?: { readonly sheet: SheetName; readonly row: number; readonly cells: Cells };
+}
+
+/** What was changed on the worksheets of a load table. */
+export interface WorksheetEdits {
+  readonly sentences: readonly string[];
+  /** Rows that bring changes into the schedule, by what names them; formulas are none of them. */
+  readonly offered: readonly ListRows[];
+  /** The sentences on what no row of these brings: what was emptied, named otherwise or taken out, and the details. */
+  readonly left: readonly string[];
+}
+
 /** What stands on the worksheets of a version of the format, in the words of now. */
 interface Written {
   /** Key that a column of now has there; `undefined` where there was no such column. */
@@ -34,7 +52,11 @@ interface Written {
 
 function writtenAs(version: number, words: Words): Written {
   if (version > 1) {
-    return { keyOf: (_sheet, key) => key, valueOf: (_sheet, _column, value) => value, mayDiffer: () => false };
+    return {
+      // A person may write TRUE where the worksheet says yes.
+      keyOf: (_sheet, key) => key, valueOf: (_sheet, column, value) => typeof value === 'boolean' ? shownValue(column, value, words) : value,
+      mayDiffer: () => false,
+    };
   }
   return {
     keyOf: keyThen,
@@ -42,7 +64,7 @@ function writtenAs(version: number, words: Words): Written {
       const [, now] = cellNow(sheet, keyThen(sheet, column.key) ?? column.key, value, (text) => text);
       // Its English worksheets had the keys of choices.
       const isKey = column.choices?.includes(String(now)) === true;
-      return now === value && !isKey ? value : shownValue(column, now, words);
+      return now === value && !isKey && typeof now !== 'boolean' ? value : shownValue(column, now, words);
     },
     mayDiffer: (cell) => isFormula(cell) && cell.includes('⟦'),
   };
@@ -55,15 +77,26 @@ function writtenAs(version: number, words: Words): Written {
  * @param schedule the schedule that the workbook carries, in the language in which its worksheets were written.
  * @param version version of the format in which the workbook carries it.
  * @param words the language of the sentences.
- * @returns a sentence for each place; one as well for each part that could not be compared.
+ * @returns a sentence for each place; one as well for each part that could not be compared; and the rows that bring
+ * into the schedule what can be brought there by tag.
  */
-export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: number, words: Words): string[] {
+export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: number, words: Words): WorksheetEdits {
   const written = writtenAs(version, schedule.words);
   const sheets = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).some((row) => !isBlank(row)));
-  return [
-    ...detailEdits(workbook, schedule, words),
+  const edits: readonly Edit[] = [
+    ...detailEdits(workbook, schedule, words).map((sentence) => ({ sentence })),
     ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, written, sheet, words)),
   ];
+  const bySheet = grouped(edits.flatMap(({ offer }) => offer ?? []), ({ sheet }) => sheet);
+  return {
+    sentences: edits.map(({ sentence }) => sentence),
+    left: edits.filter(({ offer }) => offer === undefined).map(({ sentence }) => sentence),
+    offered: [...bySheet].map(([sheet, offers]): ListRows => ({
+      sheet,
+      rows: [...grouped(offers, ({ row }) => row).values()]
+        .map((all) => Object.fromEntries(all.flatMap(({ cells }) => Object.entries(cells)))),
+    })),
+  };
 }
 
 function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
@@ -90,7 +123,7 @@ function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): 
 
 function sheetEdits(
   workbook: Workbook, schedule: LoadSchedule, written: Written, sheet: SheetName, words: Words,
-): string[] {
+): Edit[] {
   const title = words.text(SCHEMA[sheet].title);
   const inputs = inputColumns(sheet).filter(({ key }) => written.keyOf(sheet, key) !== undefined);
   // What the migration made of other sheets had no worksheet.
@@ -101,43 +134,73 @@ function sheetEdits(
   }));
   const [first] = places.values();
   const cells = first && workbook.cells(first.worksheet);
-  if (first === undefined || cells === undefined) return [notFound(title, words)];
-  if ('ok' in cells) return cells.problems.map((problem) => `${title}: ${problem.message}`);
+  if (first === undefined || cells === undefined) return [{ sentence: notFound(title, words) }];
+  if ('ok' in cells) return cells.problems.map((problem) => ({ sentence: `${title}: ${problem.message}` }));
   const columns = inputs.filter(({ key }) => places.has(key));
   const missing = inputs.filter(({ key }) => !places.has(key))
-    .map((column) => notFound(`${title}, ${words.text(column.title)}`, words));
+    .map((column) => ({ sentence: notFound(`${title}, ${words.text(column.title)}`, words) }));
 
   const formulas = new LiveFormulas(schedule);
-  const ours = new Map(columns.map((column) => [column.key, skeletonOf(formulas.formula(sheet, column, 0))]));
+  const ours = new Map(columns.map((column) => [column.key, skeletonOf(formulas.shown(sheet, column, 0))]));
+  const { length } = schedule.rows(sheet);
+  const spare = new Map(columns.map((column) => [column.key, skeletonOf(formulas.spare(sheet, column, length))]));
   const carried = schedule.rows(sheet).map((row, place) => carriedRow(schedule, sheet, row, place, columns, ours));
   const keys = new Map([...places].map(([key, { column }]) => [column, key]));
   const heldAs = (column: InputColumn, value: CellValue) => written.valueOf(sheet, column, value);
-  const shown = worksheetRows(cells, first.row, keys, columns, ours, heldAs);
+  const shown = worksheetRows(cells, first.row, keys, columns, [ours, spare], heldAs);
   const { pairs, removed, added } = matchRows(sheet, carried, shown);
   const nameOf = (row: ComparedRow) => tagOf(sheet, row) || words.say('row {row}', { row: row.number });
+  /** What names a row of the schedule, in the form of files. */
+  const namesOf = (id: number): Cells | undefined => {
+    const { cells: now } = schedule.document.row(sheet, id)!;
+    const names = namingKeys(sheet).map((key) => [key, now[key] ?? null] as const);
+    return names.some(([, name]) => name === null) ? undefined : Object.fromEntries(names);
+  };
   const valueOf = (column: InputColumn, value: CellValue) =>
     typeof value === 'string' ? value : changedValue(column, value, words);
   return [
     ...missing,
-    ...pairs.flatMap(({ before, after }) => columns.flatMap((column) => {
+    ...pairs.flatMap(({ before, after }) => columns.flatMap((column): Edit[] => {
       const { key } = column;
       const [was, is] = [before.shown[key] ?? null, after.shown[key] ?? null];
       // A formula of ours follows other cells; where it stands in both, only they can have been changed.
       if ((!(key in before.cells) && !(key in after.cells)) || isSameValue(was, is)) return [];
       if (written.mayDiffer(schedule.document.row(sheet, before.id)?.cells[key])) return [];
       const place = `${title}, ${nameOf(before)}, ${words.text(column.title)}`;
-      return [different(place, valueOf(column, was), valueOf(column, is), words)];
+      const sentence = different(place, valueOf(column, was), valueOf(column, is), words);
+      const names = namesOf(before.id);
+      const value = entered(column, is, schedule.words);
+      const mayBe = names !== undefined && value !== undefined && !(key in names);
+      return [mayBe ? { sentence, offer: { sheet, row: before.id, cells: { ...names, [key]: value } } } : { sentence }];
     })),
-    ...removed.map((row) => words.say(
-      '{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) }
-    )),
-    ...added.map((row) => words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
-      sheet: title, row: row.number,
-      values: columns.filter(({ key }) => key in row.cells)
-        .map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`)
+    ...removed.map((row) => ({
+      sentence: words.say('{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) }),
+    })),
+    ...added.map((row): Edit => {
+      const filled = columns.filter(({ key }) => key in row.cells);
+      const sentence = words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
+        sheet: title, row: row.number,
+        values: filled.map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`)
           .join(words.say('; ')),
-    })),
+      });
+      const values = filled.map((column) =>
+        [column.key, entered(column, row.cells[column.key]!, schedule.words)] as const);
+      const isNamed = namingKeys(sheet).every((key) => key in row.cells);
+      const mayBe = isNamed && values.every(([, value]) => value !== undefined);
+      // Behind the rows of the schedule, whose ids are those of its own.
+      if (!mayBe) return { sentence };
+      return { sentence, offer: { sheet, row: -row.number, cells: Object.fromEntries(values) as Cells } };
+    }),
   ];
+}
+
+/** A value of a worksheet as a person would have entered it; `undefined` for none, or one that is refused. */
+function entered(column: InputColumn, value: CellValue, words: Words): CellValue | undefined {
+  if (value === null || typeof value !== 'string') return value ?? undefined;
+  const parsed = parseCell(column, value, { words });
+  // A text that looks like a formula was none on the worksheet.
+  if (!parsed.ok || parsed.value === null) return undefined;
+  return isNumeric(column) && isFormula(parsed.value) ? undefined : parsed.value;
 }
 
 function different(place: string, before: CellValue, after: CellValue, words: Words): string {
@@ -177,7 +240,7 @@ function carriedRow(
 /** The rows of a worksheet from its first row of inputs on. */
 function worksheetRows(
   cells: readonly WorksheetCell[], first: number, keys: ReadonlyMap<number, string>, columns: readonly InputColumn[],
-  ours: ReadonlyMap<string, string>, heldAs: (column: InputColumn, value: CellValue) => CellValue,
+  ours: readonly ReadonlyMap<string, string>[], heldAs: (column: InputColumn, value: CellValue) => CellValue,
 ): ComparedRow[] {
   const byKey = new Map(columns.map((column) => [column.key, column]));
   const rows = new Map<number, ComparedRow>();
@@ -189,7 +252,7 @@ function worksheetRows(
     rows.set(row, found);
     found.shown[column.key] = value;
     const isOurs = column.derived !== undefined && formula !== undefined
-      && (formula === '' || skeletonOf(formula) === ours.get(column.key));
+      && (formula === '' || ours.some((each) => skeletonOf(formula) === each.get(column.key)));
     if (!isOurs) found.cells[column.key] = value;
   }
   return [...rows.values()];
@@ -197,7 +260,7 @@ function worksheetRows(
 
 /** What a formula is apart from the rows that it names and the ways in which programs write it. */
 function skeletonOf(formula: string | undefined): string {
-  return formula?.replace(/["'$\s\d]/g, '').toUpperCase() ?? '';
+  return formula?.replace(/["'$\s\d.]/g, '').replace('_XLFN', '').toUpperCase() ?? '';
 }
 
 /**

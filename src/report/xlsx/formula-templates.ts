@@ -1,6 +1,8 @@
+import { tripMultiple, WAY_KINDS } from '../../electrical/index.ts';
 import { STATE_WORDS } from '../model/state-words.ts';
 import { columnOf, formatCell, type SheetName } from '../../schedule/index.ts';
 import type { SafeSide, Words } from '../../words/index.ts';
+import { quoted } from './quoted.ts';
 
 /** Differences that only rounding makes, written as every spreadsheet reads it. */
 const ROUNDING = '0.000000001';
@@ -70,12 +72,25 @@ const unlessTogether = (condition: string) => `IF({togetherDemand}<>"",FALSE(),$
 /** What a supply gives at least; nothing works where that is 0 or less. */
 const LOWEST = `({voltage}*IF(${BUFFERED},MIN(1-{tolerance},0.875),1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop}))`;
 
-const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
-
 /** Ways of mounting an enclosure by what decides on its cooling surface (IEC TR 60890, as `effectiveArea` has it). */
 const AGAINST_WALL = ['wall', 'row-end-wall', 'row-middle-wall', 'row-middle-wall-covered'];
 const AT_END = ['row-end-free', 'row-end-wall'];
 const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covered'];
+
+/** What changes on the worksheets mean for statuses. */
+interface Changes {
+  /** Whether a row differs from what was issued. */
+  readonly isAny: string;
+  /** Whether a row differs from what was issued in what no formula follows. */
+  readonly isUnfollowed: string;
+  /** The cells of what runs draw beyond their demand, which ask for recalculation in that word. */
+  readonly extra: string;
+  readonly recalculate: string;
+  /** Whether any of them does. */
+  readonly anyWaits: string;
+  readonly hasRuns: boolean;
+  readonly hasDevices: boolean;
+}
 
 /**
  * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand
@@ -84,11 +99,22 @@ const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covere
  * the figure is unknown.
  * @param words the language in which the worksheets give statuses and choices.
  */
-export function formulaTemplates(words: Words): Readonly<Record<string, string>> {
+export function formulaTemplates(words: Words, changes: Changes): Readonly<Record<string, string>> {
+  const yes = quoted(words.say('yes'));
   const called = (state: keyof typeof STATE_WORDS) => quoted(words.say(STATE_WORDS[state]));
-  /** The worst that the limits of a row say, in words. */
-  const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
-    `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
+  /**
+   * The worst that the limits of a row say, in words. What is over stays so; else, where no formula follows a change,
+   * or what is added up waits for recalculation, the status does as well.
+   */
+  const status = (sheet: SheetName, over: readonly string[], near: readonly string[], incomplete: string, waits = 'FALSE()') => ({
+    [`${sheet}.over`]: `OR(${over.join(',')})`,
+    [`${sheet}.status`]: `IF(OR(${over.join(',')}),${called('over')},IF(OR(${changes.isUnfollowed},${waits}),${quoted(changes.recalculate)},`
+      + `IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')}))))`,
+  });
+  /** Whether a run of a rail waits for recalculation. */
+  const waitsOn = (rail: string) => changes.hasRuns
+    ? `COUNTIFS(<runs.rail>,${rail},${changes.extra},${quoted(changes.recalculate)})>0` : 'FALSE()';
+  const { anyWaits } = changes;
   /** Whether what a row names is not there. */
   const lost = (...tags: readonly string[]) => `OR(${tags.map((tag) =>
     `IF({${tag}}="",FALSE(),IFERROR({${tag}.${tag}}="",TRUE()))`).join(',')})`;
@@ -124,56 +150,72 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     + `${above(`IF(${isWay('electronic')},1,IF(${isWay('gG')},25/16,2))*{rated}`, '{rail.fuse}')}),FALSE())`;
   const mounted = (ways: readonly string[]) =>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
+  /** The highest unit draw of the devices that name a row [A]. */
+  const largestOn = (by: string) => changes.hasDevices
+    ? `_xlfn.MAXIFS(<devices.unitDraw>,<devices.${by}>,{${by}},<devices.qty>,"<>0")/1000` : '0';
   return {
     'devices.rail': ifKnown('run.rail'),
+    'runs.rail': ifKnown('way.rail'),
+    'runs.largest': largestOn('run'),
+    'ways.enclosure': ifKnown('rail.enclosure'),
+    'ways.trip': WAY_KINDS.reduce((otherwise, kind) => `IF(${isWay(kind)},${tripMultiple(kind)},${otherwise})`, '""'),
     'devices.group': ifKnown('type.group'),
     'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
     'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
+    'devices.share': `IF(${anyWaits},${quoted(changes.recalculate)},IF(OR(${known('demand', 'rail.usable')}),"",{demand}/{rail.usable}))`,
     'devices.voltageMargin': `IF(OR(${known('terminalVoltage', 'type.minVoltage', 'qty')}),"",`
       + `IF({qty}=0,"",${roundedFormula('{terminalVoltage}-{type.minVoltage}', 2, 'down')}))`,
     // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for
     // first.
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
-      + 'OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
+      + `OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant}=${yes},1,0))*{derating}`
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.top}-{fullUpTo}))))',
     'supplies.batteryNeeded': `IF(OR(${known('standbyDemand', 'standbyHours')}),"",1.25*{standbyDemand}*{standbyHours}`
       + `*IF(IF({battery}="",FALSE(),${SLOW}),1,1.75))`,
     'supplies.batteryLasts': `IF(OR(${known('standbyDemand', 'battery')}),"",IF({standbyDemand}=0,"",`
       + `${roundedFormula(`{battery}/(1.25*IF(${SLOW},1,1.75)*{standbyDemand})`, 1, 'down')}))`,
-    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
+    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant}=${yes},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
       + `${roundedFormula(`{voltage}*IF(${BUFFERED},MAX(1+{tolerance},1.15),1+{tolerance})`, 2, 'up')})`,
-    'supplies.status': status(
+    ...status(
+      'supplies',
       [
         exceeds('demand', 'usable'), 'IF({usable}="",FALSE(),{usable}<=0)', exceeds('demand', 'fuse'),
         exceeds('batteryNeeded', 'battery'),
         `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
       ], [
         exceeds('loading', 'target'), unlessTogether(exceeds('connected', 'usable')), unlessTogether(exceeds('connected', 'fuse')),
-        beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
+        beyond('fuse', `{rated}*({units}-IF({redundant}=${yes},1,0))*{peak}`, 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ],
-      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant}=${yes},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
+      // How warm it gets hangs on all that stand in its enclosure.
+      `IF(AND({fullUpTo}="",{offAt}=""),${waitsOn('{rail}')},${anyWaits})`,
     ),
     // An unknown rating of one of its ways counts as 0 in the product, so that it is asked for first.
     'supplies.leastTrip': 'IF({rail}="","",IF(OR(COUNTIF(<ways.rail>,{rail})=0,'
       + 'COUNTIF(<ways.rail>,{rail})>COUNTIFS(<ways.rail>,{rail},<ways.rated>,">0",<ways.trip>,">0")),"",'
       + 'SUMPRODUCT(MIN(<ways.rated>*<ways.trip>+1000000000*(<ways.rail><>{rail})))))',
-    'supplies.surge': surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})'),
+    // What a start adds is less, the more flows before it: where that is a least, it is not known.
+    'supplies.surge': `IF(${anyWaits},${quoted(changes.recalculate)},`
+      + `${surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})')})`,
     'ways.available': `IF(OR(${known('rail.usable', 'rail.peak', 'rail.demand', 'demand')}),"",`
       + 'MAX(0,{rail.usable}*{rail.peak}-MAX(0,{rail.demand}-{demand})))',
-    'ways.status': status(
+    ...status(
+      'ways',
       [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
         exceeds('loading', 'target'), unlessTogether(exceeds('connected', 'rated')),
         `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
-      ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0,${mayTakeFuse})`,
+      ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR({trip}="",NOT(?k2?))),[demand]>0,${mayTakeFuse})`,
+      anyWaits,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
-    'branches.status': status(
+    ...status(
+      'branches',
       [
         exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), exceeds('busDemand', 'busCurrent'),
         'IF({terminators}="",FALSE(),{terminators}>2)',
@@ -195,7 +237,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     ),
     'outputs.surge': surge('qty', 'current', `IF({inrush}<>"",{qty}*{inrush},IF(OR({kind}="",${isKind('lamp')},`
       + `${isKind('motor')}),NA(),{current}*IF(${isKind('coil')},10,1)))`),
-    'outputs.status': status(
+    ...status(
+      'outputs',
       [
         exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`,
         `IFERROR(IF({kind}="",FALSE(),IF(${direct},IF({rail}="",${exceeds('voltage', 'contact.maxDcVoltage')},`
@@ -208,17 +251,30 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         + 'IF({inrush}<>"",{inrushHeadroom}="",'
         + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),
-    'modules.status': status(
-      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'],
+    ...status(
+      'modules', [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'],
       `OR(${lost('enclosure')},AND({common}<>"",[current]>0))`
     ),
-    'feeds.inrush': '{connected}+MAX({supplySurge},{outputSurge})',
-    'feeds.status': status(
+    'feeds.inrush': `IF(${anyWaits},${quoted(changes.recalculate)},{connected}+MAX({supplySurge},{outputSurge}))`,
+    ...status(
+      'feeds',
       [exceeds('demand', 'rated')], [
         exceeds('loading', 'target'),
         `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
-      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,[drawn]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
+      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,[drawn]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`,
+      anyWaits,
+    ),
+    ...status(
+      'enclosures', [exceeds('top', 'maxInside'), beyond('usedWidth', '{rails}*{railLength}', 'rails', 'railLength')],
+      [
+        `IF(OR(${known('top', 'maxInside')}),FALSE(),NOT({maxInside}-5-{top}>${ROUNDING}*MAX({maxInside},{top})))`,
+        'IF({freeWidth}="",FALSE(),{freeWidth}<0)',
+      ],
+      `OR(${known('height', 'width', 'depth', 'maxInside')},({rails}="")<>({railLength}=""),[supplyLoss]>0,`
+        + 'AND({rails}<>"",{railLength}<>"",[usedWidth]>0))',
+      // Whether each part finds room on one of its rails no formula follows.
+      `OR(${anyWaits},AND({rails}<>"",{railLength}<>"",${changes.isAny}))`,
     ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",IF(${mounted(['flush'])},0.9*{width}*{height},`
       + `IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`

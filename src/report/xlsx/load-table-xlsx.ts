@@ -40,16 +40,16 @@ export function worksheetsOf(
 ): Worksheet[] {
   const sections = report.sections.filter(({ name }) => SECTIONS.includes(name));
   return [
-    frontSheet(report, styles),
+    frontSheet(report, formulas.changed, styles),
     ...sheetsWithRows(schedule).map((sheet) => {
       const worksheet = scheduleSheet(schedule, sheet, formulas, styles);
       // The row of the headings stands above them.
       const hidden = schedule.rows(sheet).flatMap(({ id }, place) =>
         isInSight(schedule, sheet, id, report.scope.panel) ? [] : [place + 1]);
-      const isHidden = hidden.length === worksheet.rows.length - 1;
+      const isHidden = hidden.length === schedule.rows(sheet).length;
       return { ...worksheet, hidden: new Set(hidden), ...(isHidden ? { isHidden: true as const } : {}) };
     }),
-    ...sections.map((section) => sectionSheet(section, styles)),
+    ...sections.map((section) => sectionSheet(section, formulas.changed, schedule.words, styles)),
     ...formulas.cases.worksheets(styles),
     embeddedSheet(writeSchedule(withoutVariants(schedule.content())), report.scope, styles),
   ];

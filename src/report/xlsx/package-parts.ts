@@ -25,6 +25,32 @@ export interface Worksheet {
   readonly isHidden?: true;
   /** Places of rows that are hidden, from 0. */
   readonly hidden?: ReadonlySet<number>;
+  /** Places of columns that are hidden, from 0. */
+  readonly hiddenColumns?: ReadonlySet<number>;
+  readonly conditions?: readonly Condition[];
+  readonly choices?: readonly Choices[];
+  /** Name of the table that the rows are, under headings in the first row; without one they are none. */
+  readonly table?: string;
+}
+
+/** A look of cells as long as a condition holds of their row. */
+export interface Condition {
+  /** The cells: `F2:F90`. */
+  readonly range: string;
+  /** The condition for the first of them, without its equals sign. */
+  readonly formula: string;
+  /** Number of a conditional look of the workbook. */
+  readonly style: number;
+}
+
+/** What may be chosen in cells. */
+export interface Choices {
+  /** The cells: `F2:F90`. */
+  readonly range: string;
+  /** The choices as the format has them: a list in quotes, or a range. */
+  readonly list: string;
+  /** Whether something else may be entered too. */
+  readonly isOpen?: true;
 }
 
 /** A range with a name. */
@@ -45,7 +71,7 @@ export function packageParts(
   sheets: readonly Worksheet[], names: readonly DefinedName[], styles: CellStyles
 ): Zippable {
   const texts: Record<string, string> = {
-    '[Content_Types].xml': contentTypes(sheets.length),
+    '[Content_Types].xml': contentTypes(sheets),
     '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']]),
     'xl/workbook.xml': workbookXml(sheets, names),
     'xl/_rels/workbook.xml.rels': relationships([
@@ -54,8 +80,12 @@ export function packageParts(
       ],
     ]),
     'xl/styles.xml': DECLARATION + styles.xml(),
+    ...Object.fromEntries(sheets.flatMap((sheet, index) => sheet.table === undefined ? [] : [
+      [`xl/tables/table${index + 1}.xml`, tableXml(sheet, sheet.table, index + 1)],
+      [`xl/worksheets/_rels/sheet${index + 1}.xml.rels`, relationships([['table', `../tables/table${index + 1}.xml`]])],
+    ])),
     ...Object.fromEntries(sheets.map((sheet, index) => [
-      `xl/worksheets/sheet${index + 1}.xml`, worksheetXml(sheet, index === 0),
+      `xl/worksheets/sheet${index + 1}.xml`, worksheetXml(sheet, index === 0, styles),
     ])),
   };
   const encoder = new TextEncoder();
@@ -67,10 +97,11 @@ export function worksheetName(title: string): string {
   return title.replace(/[\\/?*[\]:]/g, ' ').slice(0, 31);
 }
 
-function contentTypes(count: number): string {
+function contentTypes(all: readonly Worksheet[]): string {
   const part = (path: string, type: string) => `<Override PartName="${path}" ContentType="${TYPE}.${type}+xml"/>`;
   const sheets = Array.from(
-    { length: count }, (_sheet, index) => part(`/xl/worksheets/sheet${index + 1}.xml`, 'worksheet')
+    { length: all.length }, (_sheet, index) => part(`/xl/worksheets/sheet${index + 1}.xml`, 'worksheet')
+      + (all[index]!.table === undefined ? '' : part(`/xl/tables/table${index + 1}.xml`, 'table'))
   ).join('');
   return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types">`
     + '<Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>'
@@ -88,24 +119,85 @@ function relationships(targets: readonly (readonly [type: string, target: string
 function workbookXml(sheets: readonly Worksheet[], names: readonly DefinedName[]): string {
   const list = sheets.map(({ name, isHidden }, index) =>
     `<sheet name="${escaped(name)}" sheetId="${index + 1}"${isHidden === true ? ' state="hidden"' : ''} r:id="rId${index + 1}"/>`);
-  const defined =
-    names.map(({ name, range }) => `<definedName name="${escaped(name)}">${escaped(range)}</definedName>`);
+  // The headings, and what names a row, stand on every page that is printed.
+  const titles = sheets.flatMap(({ name, frozen }, index) => {
+    if (frozen === undefined || frozen.rows === 0) return [];
+    const own = `'${name.replaceAll("'", "''")}'!`;
+    const range = `${own}$A:$${columnLetters(frozen.columns - 1)},${own}$1:$${frozen.rows}`;
+    return [`<definedName name="_xlnm.Print_Titles" localSheetId="${index}">${escaped(range)}</definedName>`];
+  });
+  const defined = [
+    ...titles, ...names.map(({ name, range }) => `<definedName name="${escaped(name)}">${escaped(range)}</definedName>`),
+  ];
   return `${DECLARATION}<workbook xmlns="${MAIN}" xmlns:r="${DOCUMENT}"><sheets>${list.join('')}</sheets>`
     + `${defined.length === 0 ? '' : `<definedNames>${defined.join('')}</definedNames>`}<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`;
 }
 
-function worksheetXml({ rows, widths, frozen, hidden }: Worksheet, isFirst: boolean): string {
+function worksheetXml(
+  { name, rows, widths, frozen, hidden, hiddenColumns, conditions = [], choices = [], table }: Worksheet,
+  isFirst: boolean, styles: CellStyles,
+): string {
   const pane = frozen === undefined
     ? ''
     : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
     + ` topLeftCell="${columnLetters(frozen.columns)}${frozen.rows + 1}" activePane="${frozen.columns > 0 ? 'bottomRight' : 'bottomLeft'}" state="frozen"/>`;
+  const width = widths.reduce((all, each, place) => hiddenColumns?.has(place) === true ? all : all + each, 0);
+  const across = Math.max(1, Math.ceil(width / WIDEST_PAGE));
   const columns =
-    widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
+    widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"${hiddenColumns?.has(index) === true ? ' hidden="1"' : ''}/>`);
   const lines = rows.map((cells, row) =>
-    `<row r="${row + 1}"${hidden?.has(row) === true ? ' hidden="1"' : ''}>${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
-  return `${DECLARATION}<worksheet xmlns="${MAIN}"><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
+    `<row r="${row + 1}"${hidden?.has(row) === true ? ' hidden="1"' : ''}${heightOf(cells, widths, styles)}>${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
+  return `${DECLARATION}<worksheet xmlns="${MAIN}" xmlns:r="${DOCUMENT}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
     + `${columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`}<sheetData>${lines.join('')}</sheetData>`
-    + '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>';
+    + conditions.map(({ range, formula, style }, place) => `<conditionalFormatting sqref="${range}">`
+      + `<cfRule type="expression" dxfId="${style}" priority="${place + 1}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`).join('')
+    + (choices.length === 0 ? '' : `<dataValidations count="${choices.length}">${choices.map(choicesXml).join('')}</dataValidations>`)
+    + '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>'
+    // A4; as many pages down as it takes, and as few across as leave a type that can be read.
+    + `<pageSetup paperSize="9" orientation="landscape" fitToWidth="${across}" fitToHeight="0"/>`
+    + `<headerFooter><oddFooter>${escaped(`&L${name.replaceAll('&', '&&')}&R&P / &N`)}</oddFooter></headerFooter>`
+    + `${table === undefined ? '' : '<tableParts count="1"><tablePart r:id="rId1"/></tableParts>'}</worksheet>`;
+}
+
+function choicesXml({ range, list, isOpen }: Choices): string {
+  return `<dataValidation type="list" allowBlank="1"${isOpen === true ? '' : ' showErrorMessage="1"'} sqref="${range}">`
+    + `<formula1>${escaped(list)}</formula1></dataValidation>`;
+}
+
+/** Widest that columns are together on an A4 page [characters]: type of 10 points becomes one of 8 there. */
+const WIDEST_PAGE = 175;
+/** Height of a line of text of 10 points [pt]. */
+const LINE = 13;
+/** Highest row that the format allows [pt]. */
+const HIGHEST = 409;
+
+/** Height of a row whose texts wrap, so that all of them can be read; nothing for one of a single line. */
+function heightOf(cells: readonly CellToWrite[], widths: readonly number[], styles: CellStyles): string {
+  const lines = cells.map(({ value, style }, place) => typeof value !== 'string' || !styles.wraps(style) ? 1
+    : value.split('\n').reduce((all, text) => all + linesOf(text, widths[place] ?? 8), 0));
+  const most = Math.max(1, ...lines);
+  return most === 1 ? '' : ` ht="${Math.min(HIGHEST, most * LINE + 2)}" customHeight="1"`;
+}
+
+/** How many lines a text takes in a column: words stay whole, but those that are wider than it. */
+function linesOf(text: string, width: number): number {
+  let [lines, left] = [1, width];
+  for (const word of text.split(' ')) {
+    if (word.length > left && left < width) [lines, left] = [lines + 1, width];
+    lines += Math.ceil(word.length / width) - 1;
+    left -= (word.length % width) + 1;
+  }
+  return Math.max(1, lines);
+}
+
+/** The rows of a worksheet as a table, with its headings as they stand in the first row. */
+function tableXml({ rows }: Worksheet, name: string, id: number): string {
+  const [headings] = rows;
+  const range = `A1:${columnLetters(headings!.length - 1)}${rows.length}`;
+  return `${DECLARATION}<table xmlns="${MAIN}" id="${id}" name="${name}" displayName="${name}" ref="${range}">`
+    + `<autoFilter ref="${range}"/><tableColumns count="${headings!.length}">`
+    + headings!.map(({ value }, place) => `<tableColumn id="${place + 1}" name="${escaped(String(value))}"/>`).join('')
+    + '</tableColumns><tableStyleInfo showFirstColumn="0" showLastColumn="0" showRowStripes="0" showColumnStripes="0"/></table>';
 }
 
 function cellXml({ value = null, formula, style }: CellToWrite, place: string): string {

@@ -5,7 +5,7 @@ import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
 import { ENGLISH, LANGUAGES, loadWords, message, type Words } from '../../words/index.ts';
 import { notCompared, readScope, type Verification } from '../verify/verification.ts';
 import { compareWorksheets } from './compare-worksheets.ts';
-import { editsOf } from './edits.ts';
+import { editsOf, type WorksheetEdits } from './edits.ts';
 import { worksheetName } from './package-parts.ts';
 import { EMBEDDED_SHEET } from './report-sheets.ts';
 
@@ -20,6 +20,8 @@ export interface CarriedSchedule {
   readonly text: string;
   /** How the worksheets compare with it: inputs that were changed since, else figures. */
   readonly verification: Verification;
+  /** Edits of the worksheets that rows bring into the schedule by tag, and sentences on those that none brings. */
+  readonly edited?: Pick<WorksheetEdits, 'offered' | 'left'>;
 }
 
 /**
@@ -42,7 +44,9 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
   try {
     if (!await schedule.formulasReady()) return { ok: true, text, verification: notCompared('unfetched', words) };
     const edits = editsOf(workbook, schedule, read.version, words);
-    if (edits.length > 0) return { ok: true, text, verification: { differs: edits, unverified: [] } };
+    if (edits.sentences.length > 0) {
+      return { ok: true, text, edited: edits, verification: { differs: edits.sentences, unverified: [] } };
+    }
     const made = cells.find(({ row, column }) => row === 0 && column === 1)?.value;
     const scope = typeof made === 'string' ? readScope(made) : undefined;
     const verification = scope === undefined ? notCompared('unsaid', words)

@@ -1,7 +1,11 @@
 import type { Report, ReportScope, ReportSection } from '../model/index.ts';
+import { message, type Words } from '../../words/index.ts';
 import type { CellStyles } from './cell-styles.ts';
+import type { ChangedRows } from './changed-rows.ts';
 import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
+import { quoted } from './quoted.ts';
 
+const STANDS = message('Inputs were changed in this workbook: this worksheet stands as it was issued. Recalculate.');
 /** Name of the worksheet, not shown, that holds the schedule. */
 export const EMBEDDED_SHEET = 'Schedule data';
 /** Longest text of a cell, as the format allows 32,767 characters. */
@@ -9,7 +13,8 @@ const LONGEST = 32_000;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
 export function frontSheet(
-  { words, scope: { panel }, title, subject, details, issue, cautions }: Report, styles: CellStyles,
+  { words, scope: { panel }, title, subject, details, issue, cautions }: Report, changed: ChangedRows,
+  styles: CellStyles,
 ): Worksheet {
   const usual = styles.number({ wraps: true });
   const line = (...texts: readonly string[]) => texts.map((value): CellToWrite => ({ value, style: usual }));
@@ -20,6 +25,14 @@ export function frontSheet(
         { value: title, style: styles.number({ font: 'title' }) },
         { value: subject, style: styles.number({ font: 'title' }) },
       ],
+      // In the lines that the formulas of other worksheets read.
+      ...[
+        words.say('Rows that were changed here since'), words.say('Of these in what no status here follows'),
+        words.say('Rows that came in and are not counted'), words.say('Runs whose current is to be recalculated'),
+      ].map((text, place): CellToWrite[] => [
+        { value: text, style: usual },
+        { value: 0, formula: changed.counts()[place]!, style: styles.number({ isComputed: true, isLeft: true }) },
+      ]),
       ...details.map((detail) => line(detail.title, detail.text)),
       line(words.say('Generated'), issue.generated), line(words.say('Software'), issue.software),
       line(words.say('SHA-256 of the schedule'), issue.digest),
@@ -33,7 +46,19 @@ export function frontSheet(
       line(
         '',
         words.say(
-          'A figure under a heading with * stands as it was calculated and follows no change here, as every figure of the runs does.'
+          'A figure under a heading with * stands as it was calculated. As soon as an input is changed here, it says “recalculate”: open this file with the software that wrote it.'
+        )
+      ),
+      line(
+        '',
+        words.say(
+          'Of a figure with ≥ or ≤ a part is not known: it is at least or at most so much.'
+        )
+      ),
+      line(
+        '',
+        words.say(
+          'The empty rows at the end of the devices and outputs take more of them, which are counted.'
         )
       ),
       line(
@@ -45,7 +70,7 @@ export function frontSheet(
       line(
         '',
         words.say(
-          'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.'
+          'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is offered as changes of it when the file is opened with that software.'
         )
       ),
       ...panel === undefined ? [] : [line(
@@ -56,12 +81,15 @@ export function frontSheet(
 }
 
 /** A section of the load table as a worksheet, its tables one under another. */
-export function sectionSheet({ title, sentences, tables }: ReportSection, styles: CellStyles): Worksheet {
+export function sectionSheet(
+  { title, sentences, tables }: ReportSection, changed: ChangedRows, words: Words, styles: CellStyles,
+): Worksheet {
   const heading = styles.number({ font: 'heading', wraps: true });
   const usual = styles.number({ wraps: true });
   const line = (texts: readonly string[], style: number) => texts.map((value): CellToWrite => ({ value, style }));
   const rows = [
     line([title], styles.number({ font: 'title' })),
+    [{ value: null, formula: `IF(${changed.isAny},${quoted(words.say(STANDS))},"")`, style: styles.number({}) }],
     ...sentences.map((text) => line([text], styles.number({}))),
     ...tables.flatMap((table) => [
       line([], usual),

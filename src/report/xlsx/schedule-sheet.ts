@@ -1,13 +1,15 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  decimalsOf, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row,
-  type SheetName,
+  columnLetters, decimalsOf, isBlank, isNumeric, letterOf, SCHEMA, titleWithUnit, type CellValue, type Column,
+  type ComputedColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import type { CellStyles } from './cell-styles.ts';
+import { SPARE_ROWS, TAKES_ROWS } from './changed-rows.ts';
 import { WHOLE_LIMITS } from './formula-templates.ts';
 import type { LiveFormulas } from './live-formulas.ts';
-import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
+import { worksheetName, type CellToWrite, type Condition, type Worksheet } from './package-parts.ts';
 import { shownValue } from './shown-value.ts';
+import { choicesOf, statusConditions } from './sheet-aids.ts';
 import { fixed } from '../../words/index.ts';
 
 /** Decimals of a share or number that a person typed, as far as they are shown. */
@@ -32,8 +34,18 @@ export function scheduleSheet(
       : heading(column), style: styles.number({ font: 'heading', wraps: true }),
   }));
   const empty = { style: styles.number({}) };
+  const flag = (place: number): CellToWrite =>
+    ({ value: 0, formula: formulas.changed.flag(sheet, place), ...empty });
+  const marked = formulas.marked(sheet);
+  const marks = ({ id }: Row, place: number) => marked.map((column): CellToWrite => ({
+    value: schedule.isPartial(sheet, id, column.key) ? 1 : 0, formula: formulas.mark(sheet, column, place), ...empty,
+  }));
   const rows: readonly (readonly CellToWrite[])[] = schedule.rows(sheet).map((row, place) =>
     columns.map((column) => isBlank(row) ? empty : cellOf(schedule, sheet, row, place, column, formulas, styles)));
+  const spare = Array.from({ length: SPARE_ROWS }, (_row, index) => {
+    const place = rows.length + index;
+    return [...columns.map((column) => spareCell(sheet, column, place, formulas, styles)), flag(place)];
+  });
   const widths = columns.map((column, index) => {
     const longest = rows.reduce(
       (most, cells) =>
@@ -44,7 +56,54 @@ export function scheduleSheet(
       WIDEST, Math.max(NARROWEST, longest + 1, ...heading(column).split(' ').map((word) => word.length + 2))
     );
   });
-  return { name: worksheetName(words.text(title)), rows: [headings, ...rows], widths, frozen: { rows: 1, columns: 1 } };
+  const changed = { value: words.say('Changed here'), style: styles.number({ font: 'heading', wraps: true }) };
+  return {
+    name: worksheetName(words.text(title)),
+    rows: [
+      [...headings, changed, ...marked.map(({ title, whenPartial }): CellToWrite =>
+        ({ value: `${words.text(title)} ${whenPartial!}`, style: changed.style }))],
+      ...schedule.rows(sheet).map((row, place) => [...rows[place]!, flag(place), ...marks(row, place)]), ...spare,
+    ],
+    widths: [...widths, NARROWEST, ...marked.map(() => NARROWEST)],
+    hiddenColumns: new Set([changed, ...marked].map((_column, place) => columns.length + place)),
+    frozen: { rows: 1, columns: 1 },
+    table: `schedule_${sheet}`,
+    choices: choicesOf(sheet, rows.length + SPARE_ROWS + 1, formulas, words),
+    conditions: [
+      ...statusConditions(sheet, rows.length + 1, formulas, styles, words),
+      ...marked.map((column) => markCondition(sheet, column, rows.length + 1, formulas, styles)),
+    ],
+  };
+}
+
+/** The sign before a figure that is at least or at most what stands there, as long as it is. */
+function markCondition(
+  sheet: SheetName, column: ComputedColumn, last: number, formulas: LiveFormulas, styles: CellStyles,
+): Condition {
+  const letter = letterOf(sheet, column.key);
+  return {
+    range: `${letter}2:${letter}${last}`, formula: `$${columnLetters(formulas.markPlace(sheet, column.key)!)}2=1`,
+    style: styles.conditional(markedFormat(sheet, column)),
+  };
+}
+
+/** The format of a figure that is at least or at most what stands there. */
+function markedFormat(sheet: SheetName, column: ComputedColumn): { format?: string } {
+  const { format } = formatOf(column, null, isWhole(sheet, column));
+  return format === undefined ? {} : { format: `"${column.whenPartial!} "${format}` };
+}
+
+/** A cell of a row that is kept ready: empty as long as nothing is entered into the row, then what follows from it. */
+function spareCell(
+  sheet: SheetName, column: Column, place: number, formulas: LiveFormulas, styles: CellStyles,
+): CellToWrite {
+  const isFollowing = column.role === 'computed' || column.derived !== undefined;
+  const style = styles.number({
+    ...formatOf(column, null, isWhole(sheet, column)),
+    ...(column.role === 'computed' ? { isComputed: true } : column.derived === undefined ? {} : { font: 'inherited' }),
+  });
+  const formula = isFollowing && TAKES_ROWS.has(sheet) ? formulas.spare(sheet, column, place) : undefined;
+  return formula === undefined ? { style } : { value: null, formula, style };
 }
 
 /** Whether a figure stands as it was worked out and does not follow changes. */
@@ -57,7 +116,10 @@ function cellOf(
   styles: CellStyles,
 ): CellToWrite {
   const value = asShown(sheet, column, shownValue(column, schedule.shown(sheet, id, column.key), schedule.words));
-  const format = formatOf(column, value, isWhole(sheet, column));
+  // Where no formula tells it, a figure keeps the mark that it was issued with.
+  const isLess = column.role === 'computed' && column.whenPartial !== undefined && schedule.isPartial(sheet, id, column.key)
+    && formulas.markPlace(sheet, column.key) === undefined;
+  const format = isLess ? markedFormat(sheet, column) : formatOf(column, value, isWhole(sheet, column));
   if (column.role === 'input' && (column.derived === undefined || schedule.isOwn(sheet, id, column.key))) {
     const isInherited = value !== null && !schedule.isOwn(sheet, id, column.key);
     return { value, style: styles.number({ ...format, ...(isInherited ? { font: 'inherited' } : {}) }) };
@@ -65,7 +127,7 @@ function cellOf(
   const style = styles.number(
     { ...format, ...(column.role === 'computed' ? { isComputed: true } : { font: 'inherited' }) }
   );
-  const formula = formulas.formula(sheet, column, place);
+  const formula = formulas.shown(sheet, column, place, value);
   return formula === undefined ? { value, style } : { value, formula, style };
 }
 

@@ -1,0 +1,2 @@
+/** A text as a formula of a spreadsheet holds it. */
+export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
