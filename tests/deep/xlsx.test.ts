@@ -1,5 +1,6 @@
 import { utils, write as save, type WorkBook } from '@e965/xlsx';
 import fc from 'fast-check';
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
@@ -127,9 +128,10 @@ describe('the load table as a workbook', () => {
     const place = utils.encode_cell({ r: 1, c: SCHEMA.supplies.columns.findIndex(({ key }) => key === 'demand') });
     expect((plain.Sheets.Supplies![place] as { f: string }).f).toMatch(/^IF\(\$A2="",0,SUMIF\(Devices!/);
     expect(plain.SheetNames).not.toContain('Demand by case');
-    // The last one, hidden, tells what was changed since.
-    expect(supplies['!cols']!.length).toBe(SCHEMA.supplies.columns.length + 1);
-    expect(supplies['!cols']!.at(-1)).toMatchObject({ hidden: true });
+    // The others, hidden, tell what was changed since and what is less than the whole.
+    const behind = supplies['!cols']!.slice(SCHEMA.supplies.columns.length);
+    expect(behind.length).toBeGreaterThan(1);
+    expect(behind.filter(({ hidden }) => hidden !== true)).toEqual([]);
     expect(workbook.Workbook!.Names)
       .toContainEqual(
         expect.objectContaining(
@@ -138,6 +140,24 @@ describe('the load table as a workbook', () => {
       );
     const front = utils.sheet_to_json<string[]>(workbook.Sheets['Load table']!, { header: 1 });
     expect(front).toContainEqual(['SHA-256 of the schedule', scheduleDigest(schedule.content())]);
+  });
+
+  // The limits of the format, and what its tables ask for (ECMA-376, part 1, 18.5.1.3; the length of formulas is that
+  // of its most common program, from memory).
+  test.each(['en', 'de', 'fr'])('headings of a table are told apart, and no formula or list is too long, in %s', async (language) => {
+    const parts = unzipSync(await writeWorkbook(new LoadSchedule(demoContent(), { words: await loadWords(language) })));
+    const texts = Object.entries(parts).map(([path, bytes]) => [path, strFromU8(bytes)] as const);
+    const tables = texts.filter(([path]) => path.startsWith('xl/tables/'));
+    expect(tables).toHaveLength(SHEET_NAMES.length);
+    for (const [path, text] of tables) {
+      const names = [...text.matchAll(/<tableColumn id="\d+" name="([^"]*)"/g)].map(([, name]) => name!.toLowerCase());
+      expect([path, names.filter((name, place) => names.indexOf(name) !== place)]).toEqual([path, []]);
+    }
+    const formulas = texts.flatMap(([, text]) => [...text.matchAll(/<f>([^<]*)<\/f>/g)].map(([, formula]) => formula!));
+    expect(Math.max(...formulas.map(({ length }) => length))).toBeLessThan(8192);
+    const lists = texts.flatMap(([, text]) => [...text.matchAll(/<formula1>([^<]*)<\/formula1>/g)].map(([, list]) => list!));
+    expect(lists.length).toBeGreaterThan(20);
+    expect(Math.max(...lists.map(({ length }) => length))).toBeLessThanOrEqual(255 + 10);
   });
 
   test.each<[string, Content]>([
