@@ -176,6 +176,21 @@ test('the preview follows the schedule, and its links stay in it', async () => {
   expect(frameOf(element).contentDocument).toBe(contentDocument);
 });
 
+test('number and client of the document are written in once, stand in the preview, and are undone', async () => {
+  const element = await open(sample());
+  await press(element, '[data-view=revisions]');
+  await userEvent.fill(part(element, '.document [data-detail=documentNumber]')!, ' E-17 ');
+  await userEvent.tab();
+  await userEvent.keyboard('Harbour board{Enter}');
+  const { document } = element.schedule;
+  expect(document.details).toMatchObject({ documentNumber: 'E-17', client: 'Harbour board' });
+  await press(element, '[data-view=preview]');
+  await expect.poll(() => frameOf(element).contentDocument?.body.textContent).toMatch(/Client\s*Harbour board/);
+  expect(element.undo()).toBe('Client changed');
+  expect(element.undo()).toBe('Document no. changed');
+  expect(document.details.documentNumber).toBeUndefined();
+});
+
 test('a revision is written in, and undone step by step', async () => {
   const element = await open({ ...sample(), details: { revision: 'B', date: '2026-11-20', preparedBy: 'N. N.' } });
   await press(element, '[data-view=revisions]');

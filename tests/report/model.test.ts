@@ -3,7 +3,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, CAUTIONS, scheduleDigest, type Report } from '../../src/report/index.ts';
 import { STANDARDS } from '../../src/report/model/standards.ts';
 import { namesStandard, sourcesOf } from '../../src/report/model/standards-table.ts';
-import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
+import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { closeTo } from '../support/close-to.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
@@ -209,6 +209,15 @@ test('what was measured has a table of its own on a wide sheet, with the rows th
   expect(texts(report, 'runs', 2)).toEqual([
     ['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50'], ['18', 'P1-W2', '0.00', '0.20'],
   ]);
+});
+
+test('number and client of the document stand in its title block where they are entered', () => {
+  const titles = (details: Content['details']) =>
+    buildReport(new LoadSchedule({ details, sheets: {} }), OPTIONS).details.map(({ title, text }) => [title, text]);
+  const without = titles({ project: 'P' });
+  expect(without.map(([title]) => title)).not.toContain('Client');
+  expect(titles({ project: 'P', client: 'C', documentNumber: 'E-17' }))
+    .toEqual([without[0], ['Client', 'C'], without[1], ['Document no.', 'E-17'], ...without.slice(2)]);
 });
 
 test('revisions come from the history, and the present one from the details where it is not there yet', () => {

@@ -111,8 +111,8 @@ function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): 
   return DETAIL_KEYS.flatMap((key, place) => {
     const title = titles[place];
     const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
-    // One of documents alone has no line where it is not entered.
-    if (title === undefined && details[key] === undefined && isOfDocuments(key)) return [];
+    // One of documents alone has no line where it is not entered, and had none once.
+    if (title === undefined && isOfDocuments(key)) return [];
     const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
     // Dates stood as they were entered once.
     const isSame = before === after || (before !== null && detailText(key, before, written) === after);

@@ -12,7 +12,8 @@ import { packageParts, type DefinedName, type Worksheet } from './package-parts.
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
 const SECTIONS: readonly string[] = [
-  'revisions', 'changes', 'panels', 'findings', 'accepted', 'cases', 'notes', 'assumptions', 'checklist', 'commissioning',
+  'revisions', 'changes', 'panels', 'findings', 'accepted', 'cases', 'notes', 'assumptions', 'checklist',
+  'measuring', 'commissioning',
 ];
 
 /**
