@@ -3,7 +3,7 @@ import type { View } from './view.ts';
 
 /** Details of the whole schedule, for the title block. */
 export const DETAIL_KEYS = [
-  'project', 'client', 'panel', 'documentNumber', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks',
+  'project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks', 'documentNumber', 'client',
 ] as const;
 /** Details of the documents alone, which those that have none do without. */
 export const DOCUMENT_DETAILS = ['documentNumber', 'client'] as const satisfies readonly (typeof DETAIL_KEYS)[number][];

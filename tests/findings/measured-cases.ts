@@ -94,7 +94,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-measured-under-voltage', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 23 }), severity: 'over',
     key: 'measuredVoltage', value: 23, limit: 24, inStatus: true,
-    message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.',
+    message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, measure the mains at its input against its nameplate, then set it higher or replace it.',
     silent: [
       SUPPLY({ measuredVoltage: 23.52 }), SUPPLY({ measuredVoltage: 24.48 }), SUPPLY({ measuredVoltage: 0 }),
       // 24 V less a diode of 0.5 V and 0.48 V; 24 V × 0.9 = 21.6 V.
@@ -182,7 +182,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-measured-under-voltage', sheet: 'supplies', severity: 'over', key: 'measuredVoltage', value: 23, limit: 24, inStatus: true,
     sheets: ON_FEED({ measuredVoltage: 23 }, { measuredVoltage: 21, feed: 'M2' }),
-    message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.',
+    message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, measure the mains at its input against its nameplate, then set it higher or replace it.',
     silent: [ON_FEED({}, {})],
   },
   {

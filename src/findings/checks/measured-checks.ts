@@ -272,7 +272,7 @@ export const measuredChecks: readonly Check[] = [
   currentDiffers('supplies', usable),
   currentDiffers('runs', fuse),
   supplyVoltage('under-voltage', 'over', -1, message(
-    '{name}: {measured} measured, {difference} below {nominal}, where {allowed} may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.'
+    '{name}: {measured} measured, {difference} below {nominal}, where {allowed} may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, measure the mains at its input against its nameplate, then set it higher or replace it.'
   )),
   beyondDevices('supplies', message(
     '{name} was measured at {measured}, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.'
