@@ -98,12 +98,8 @@ export class RowsOffer extends LitElement {
     const { words } = this;
     const { sheet } = update;
     const again = () => { this.requestUpdate(); };
-    // Rows that were not edited are no rows that are missing.
-    const shown = this.offer.areEdits === true ? { ...update, absent: [] } : update;
-    const counts = this.offer.areEdits === true ? words.say('{changed} changed, {added} new', { changed: update.changed.length, added: update.added.length })
-      : updateCounts(update, words);
-    return html`${this.#isUpdate ? html`<h4>${words.text(SCHEMA[sheet].title)}: ${counts}</h4>` : nothing}
-      ${updatePreview(shown, words, {
+    return html`${this.#isUpdate ? html`<h4>${words.text(SCHEMA[sheet].title)}: ${updateCounts(update, words)}</h4>` : nothing}
+      ${updatePreview(update, words, {
         takes: this.#takes, adds: this.adds, toggleAdds: () => { this.adds = !this.adds; },
         toggle: (...place) => {
           const name = nameOf(...place);

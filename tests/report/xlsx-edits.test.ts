@@ -204,6 +204,14 @@ describe('edits that are offered', () => {
     expect(schedule.rows('outputs')[0]!.cells.kind).toBe('motor');
   });
 
+  test('offer no row twice: one that was named otherwise and changed stands where it stood, and is not taken as a new one', async () => {
+    const edits = [[1, 'ref', { t: 's', v: 'D7' }], [1, 'qty', { t: 'n', v: 99 }]] as const;
+    const { schedule, offered, left } = await taken(await edited(small(), 'devices', edits));
+    expect(offered).toEqual([]);
+    expect(left.join(' ')).toMatch(/D1: the row is not on the worksheet\..* It stands where D1 stood/);
+    expect(schedule.rows('devices')).toHaveLength(small().rows('devices').length);
+  });
+
   test('leave out what was emptied, named otherwise, taken out or cannot be read, with a sentence on each', async () => {
     const { offered, left } = await taken(await edited(small(), 'devices', [
       [1, 'qty', { t: 's', v: 'many' }], [2, 'qty', undefined], [1, 'ref', { t: 's', v: 'D7' }],
@@ -212,7 +220,7 @@ describe('edits that are offered', () => {
     expect(left).toEqual([
       'Devices, D2, Qty: 12 in the schedule, – on the worksheet.',
       'Devices, D1: the row is not on the worksheet.',
-      'Devices, row 2 of the worksheet: the row is not in the schedule: Ref D7; Area Hall; Type Lamp; Qty many; Rail L1.',
+      'Devices, row 2 of the worksheet: the row is not in the schedule: Ref D7; Area Hall; Type Lamp; Qty many; Rail L1. It stands where D1 stood: enter it where it is another row; else change the tag and the figures of D1.',
     ]);
   });
 });

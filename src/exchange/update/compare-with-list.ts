@@ -45,8 +45,10 @@ export interface ListUpdate {
   /** Rows that say the same as the schedule. */
   readonly same: number;
   readonly leftOut: readonly LeftOutRow[];
-  /** What names the rows of the schedule that are not in the list; they stay as they are. */
+  /** What names the rows of the schedule that are not in the list; they stay as they are. None where it is a part. */
   readonly absent: readonly string[];
+  /** The list says nothing of rows that it does not hold. */
+  readonly isPart?: true;
 }
 
 /**
@@ -132,8 +134,12 @@ export function compareWithList(document: ScheduleDocument, list: ListRows, word
     if (differing.length > 0) changed.push({ tag: nameOf(sheet, old), id: old.id, row: at + 1, cells: differing });
   }
   const same = read.size - changed.length - added.length;
-  const absent = [...there].filter(([tag]) => tag !== '' && !listed.has(tag)).map(([, [row]]) => nameOf(sheet, row!));
-  return { sheet, changed, added, same, leftOut: leftOut.sort((one, other) => one.line - other.line), absent };
+  const absent = list.isPart === true ? []
+    : [...there].filter(([tag]) => tag !== '' && !listed.has(tag)).map(([, [row]]) => nameOf(sheet, row!));
+  return {
+    sheet, changed, added, same, leftOut: leftOut.sort((one, other) => one.line - other.line), absent,
+    ...list.isPart === true ? { isPart: true as const } : {},
+  };
 }
 
 /**

@@ -11,6 +11,8 @@ export interface ListRows {
   readonly rows: readonly Cells[];
   /** The line of its file on which each begins, from 1; without them rows are named by their number. */
   readonly lines?: readonly number[];
+  /** It says nothing of rows that it does not hold, as what was edited somewhere. */
+  readonly isPart?: true;
 }
 
 /** A row of a list that goes into the schedule: onto the row with an id, or behind the others where it has none. */

@@ -29,9 +29,10 @@ export function updateChanges(
 }
 
 /** What a list would change, in a few words: «3 changed, 1 new, 48 not in the list». */
-export function updateCounts({ changed, added, absent, leftOut }: ListUpdate, words: Words = ENGLISH): string {
-  const counts = words.say('{changed} changed, {added} new, {absent} not in the list',
-    { changed: changed.length, added: added.length, absent: absent.length });
+export function updateCounts({ changed, added, absent, leftOut, isPart }: ListUpdate, words: Words = ENGLISH): string {
+  const counts = isPart === true ? words.say('{changed} changed, {added} new', { changed: changed.length, added: added.length })
+    : words.say('{changed} changed, {added} new, {absent} not in the list',
+      { changed: changed.length, added: added.length, absent: absent.length });
   return leftOut.length === 0 ? counts
     : words.say('{counts}, {count} left out', { counts, count: leftOut.length });
 }

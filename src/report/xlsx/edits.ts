@@ -92,7 +92,7 @@ export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: num
     sentences: edits.map(({ sentence }) => sentence),
     left: edits.filter(({ offer }) => offer === undefined).map(({ sentence }) => sentence),
     offered: [...bySheet].map(([sheet, offers]): ListRows => ({
-      sheet,
+      sheet, isPart: true,
       rows: [...grouped(offers, ({ row }) => row).values()]
         .map((all) => Object.fromEntries(all.flatMap(({ cells }) => Object.entries(cells)))),
     })),
@@ -149,6 +149,7 @@ function sheetEdits(
   const heldAs = (column: InputColumn, value: CellValue) => written.valueOf(sheet, column, value);
   const shown = worksheetRows(cells, first.row, keys, columns, [ours, spare], heldAs);
   const { pairs, removed, added } = matchRows(sheet, carried, shown);
+  const removedFrom = new Map(removed.map((row) => [row.number, row]));
   const nameOf = (row: ComparedRow) => tagOf(sheet, row) || words.say('row {row}', { row: row.number });
   /** What names a row of the schedule, in the form of files. */
   const namesOf = (id: number): Cells | undefined => {
@@ -178,6 +179,7 @@ function sheetEdits(
     })),
     ...added.map((row): Edit => {
       const filled = columns.filter(({ key }) => key in row.cells);
+      const gone = removedFrom.get(row.number - first.row);
       const sentence = words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
         sheet: title, row: row.number,
         values: filled.map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`)
@@ -187,6 +189,10 @@ function sheetEdits(
         [column.key, entered(column, row.cells[column.key]!, schedule.words)] as const);
       const isNamed = namingKeys(sheet).every((key) => key in row.cells);
       const mayBe = isNamed && values.every(([, value]) => value !== undefined);
+      // It may be that row under another tag, which would be there twice.
+      if (gone !== undefined) {
+        return { sentence: words.say('{sentence} It stands where {gone} stood: enter it where it is another row; else change the tag and the figures of {gone}.', { sentence, gone: nameOf(gone) }) };
+      }
       // Behind the rows of the schedule, whose ids are those of its own.
       if (!mayBe) return { sentence };
       return { sentence, offer: { sheet, row: -row.number, cells: Object.fromEntries(values) as Cells } };
