@@ -1,6 +1,9 @@
 import type { Task } from '../events/index.ts';
 
-/** The states of an element that styles of a page can tell: `:state(dirty)`, `:state(invalid)`, `:state(computing)`. */
+/**
+ * The states of an element that styles of a page can tell: `:state(dirty)`, `:state(invalid)`, `:state(computing)`,
+ * `:state(saving)`, `:state(failed)`.
+ */
 export class ElementStates {
   readonly #states: CustomStateSet;
   readonly #tasks = new Set<Task>();
@@ -9,7 +12,7 @@ export class ElementStates {
     this.#states = internals.states;
   }
 
-  set(state: 'dirty' | 'invalid', holds: boolean): void {
+  set(state: 'dirty' | 'invalid' | 'saving' | 'failed', holds: boolean): void {
     this.#put(state, holds);
   }
 

@@ -1,3 +1,4 @@
+import { sha256 } from '../../src/report/digest/sha-256.ts';
 import type { SheetName } from '../../src/schedule/index.ts';
 
 /** What a problem of a file says to a page. */
@@ -39,7 +40,11 @@ export class ElvLoadEvent extends Event {
   }
 }
 
-/** A person saved the schedule as a file. Whether that was written cannot be known: downloads may be refused. */
+/**
+ * A person saves the schedule. A page that keeps it takes it over by `respondWith`; one that cancels the event saves it
+ * in its own way, and says so by `markSaved`. Else it is handed out as a file, of which nobody can know whether it was
+ * written: downloads may be refused.
+ */
 export class ElvSaveEvent extends Event {
   static readonly type = 'elv-save';
 
@@ -47,13 +52,51 @@ export class ElvSaveEvent extends Event {
   readonly name: string;
   /** Its text. A page that takes it for kept gives it to `markSaved`. */
   readonly value: string;
+  readonly #began: string | undefined;
+  #answer: Promise<unknown> | undefined;
 
-  constructor(name: string, value: string) {
-    super(ElvSaveEvent.type, { bubbles: true });
+  /** @param began the text of the file with which the schedule began, or that was kept last. */
+  constructor(name: string, value: string, began?: string) {
+    super(ElvSaveEvent.type, { bubbles: true, cancelable: true });
     this.name = name;
     this.value = value;
+    this.#began = began;
+  }
+
+  /** SHA-256 of the text, as 64 hexadecimal digits. */
+  get digest(): string {
+    return digestOf(this.value);
+  }
+
+  /**
+   * SHA-256 of the text with which the schedule began or that was kept last, as `value` gave it then; `undefined` where
+   * it began with none. A page whose copy has another digest holds what somebody else changed since.
+   */
+  get base(): string | undefined {
+    return this.#began === undefined ? undefined : digestOf(this.#began);
+  }
+
+  /**
+   * Takes the schedule over: no file is handed out. The element says that it is being saved until the promise is
+   * settled, then that it is saved, or why not, in the words of the error, and that it is to be saved again. To be
+   * called while the event is dispatched, and once.
+   * @param kept settled when the page has kept the value, refused with an error that says why not where it could not.
+   */
+  respondWith(kept: Promise<unknown>): void {
+    if (this.#answer !== undefined || this.eventPhase === Event.NONE) {
+      throw new DOMException('respondWith is called once, while elv-save is dispatched.', 'InvalidStateError');
+    }
+    this.#answer = kept;
+    this.preventDefault();
+  }
+
+  /** @ignore The promise of the page that took it over. */
+  get answer(): Promise<unknown> | undefined {
+    return this.#answer;
   }
 }
+
+const digestOf = (text: string): string => sha256(new TextEncoder().encode(text));
 
 /** A file could not be read; the schedule is as it was. */
 export class ElvErrorEvent extends Event {

@@ -73,6 +73,8 @@ export const styles = css`
     font-weight: 600;
     pointer-events: none;
   }
+  #saving:not(:empty) { padding-inline: 0.4em; font-size: var(--elv-size-small); white-space: nowrap; color: var(--elv-ink-default); }
+  #saving.failed { color: var(--elv-over); }
   h3 { margin: 0; font-size: 1em; font-weight: 600; }
   dl { display: grid; grid-template-columns: minmax(min-content, 11em) 1fr; gap: 5px 16px; margin: 8px 0 0; }
   dt { color: var(--elv-ink-default); }

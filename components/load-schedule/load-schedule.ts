@@ -19,6 +19,7 @@ import { commandButton } from '../schedule-toolbar/command-button.ts';
 import {
   COMMANDS, isJobCommand, isRowCommand, isSeekCommand, isWorkCommand, WORK_COMMANDS, type SeekCommand, type WorkCommand,
 } from '../schedule-toolbar/commands.ts';
+import { timeIn } from '../drafts/time-in.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
 import { helpPopover } from './help-popover.ts';
@@ -53,13 +54,16 @@ const TYPED_IN = 'input:not([type=checkbox], [type=radio], [type=file]), textare
  *
  * @fires elv-change - A person changed the schedule.
  * @fires elv-load - The file that `src` names, or one that a person opened, was read.
- * @fires elv-save - A person saved the schedule as a file; whoever takes it for kept gives its value to `markSaved`.
+ * @fires elv-save - A person saves the schedule; a page that keeps it answers with `respondWith`, else it is handed out
+ * as a file.
  * @fires elv-error - A file could not be read; the schedule is as it was.
  * @fires elv-language - A person chose a language; `lang` is that by then.
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
  * @cssState dirty - A person changed something since the schedule was read, or kept by the page.
  * @cssState invalid - A finding is over a limit and not accepted, or the file of `src` is missing: no form is sent.
+ * @cssState saving - The page keeps the schedule that a person saved, and is not done yet.
+ * @cssState failed - The page could not keep the schedule when it was saved last.
  * @cssState computing - A file is being read, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
@@ -204,7 +208,7 @@ export class LoadScheduleElement extends ScheduleElement {
           <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
-            ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
+            ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}${this.#savingState()}
             ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name, about: this.#aboutWork(name) }))}<slot name="tools"></slot>
             ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
             <button type="button" id="unfold" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
@@ -300,6 +304,16 @@ export class LoadScheduleElement extends ScheduleElement {
     this.#work.close();
     void this.updateComplete.then(() => { this.#view.focusRows(); });
   };
+
+  /** What became of the schedule where the page keeps it; that it was saved is told until something changes. */
+  #savingState(): TemplateResult {
+    const { now } = this.saving;
+    const { words } = this.spoken;
+    const text = now === undefined || (now.state === 'saved' && this.dirty) ? ''
+      : now.state === 'saving' ? words.say('Saving…')
+      : now.state === 'saved' ? words.say('Saved {time}', { time: timeIn(words, now.at) }) : words.say('Not saved');
+    return html`<span id="saving" role="status" class=${now?.state === 'failed' ? 'failed' : ''}>${text}</span>`;
+  }
 
   /** What a person is told about drafts; its part of the software is there only where drafts are kept. */
   #draftNotices(): TemplateResult | typeof nothing {

@@ -20,6 +20,7 @@ import { GivenSchedule } from './given-schedule.ts';
 import { Jumps } from './jumps.ts';
 import { addressOf, fileOf, scheduleOf, sheetOf, textOf, wayOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
+import { PageSaving, type Saving } from './page-saving.ts';
 import { ReadValues } from './read-values.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
@@ -87,6 +88,12 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     );
     // It stays until it is put away: whoever works on must know.
     this.files.refuse({ title, problems: [] });
+  });
+  /** What becomes of the schedule where the page keeps it. */
+  protected readonly saving = new PageSaving({
+    markSaved: (value) => this.markSaved(value),
+    again: () => { this.files.save(); },
+    changed: (now) => { this.#saved(now); },
   });
   protected jumps = new Jumps();
   /** What is offered beside the message of the action that is just being told. */
@@ -163,6 +170,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   set schedule(given: LoadSchedule) {
     const schedule = scheduleOf(given, this.spoken.words);
     this.#given.put(() => {
+      this.files.began = undefined;
       this.holder.replace(schedule, false);
       this.#supersede();
       return true;
@@ -214,6 +222,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     const state = kept === now ? this.#values.keptNow(schedule.lastAction) : this.#values.kept(kept);
     if (state === undefined) return;
     this.#mark.clean(schedule, state.after);
+    this.files.began = kept;
     this.requestUpdate();
     await this.drafts.keeper?.saved(kept, !this.dirty);
   }
@@ -304,10 +313,32 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /** @ignore */
-  fileHandedOut(name: string, text: string): void {
+  pageTakes(name: string, text: string): boolean {
+    if (this.saving.waits()) return true;
     this.#values.note(text, this.schedule.lastAction);
-    void this.drafts.keeper?.handedOut();
-    this.dispatchEvent(new ElvSaveEvent(name, text));
+    const { began } = this.files;
+    const event = new ElvSaveEvent(name, text, typeof began === 'object' ? writeSchedule(began) : began);
+    this.dispatchEvent(event);
+    if (event.answer !== undefined) void this.saving.follow(event.answer, text);
+    return event.defaultPrevented;
+  }
+
+  /** @ignore */
+  fileHandedOut(): void {
+    // A page that took it for kept has ended the draft.
+    if (this.dirty) void this.drafts.keeper?.handedOut();
+  }
+
+  #saved(now: Saving | undefined): void {
+    const { words } = this.spoken;
+    this.states.set('saving', now?.state === 'saving');
+    this.states.set('failed', now?.state === 'failed');
+    if (now?.state === 'failed') {
+      const text = now.reason === '' ? words.say('Not saved; the page does not say why. Nothing is lost here: save again.')
+        : words.say('Not saved: {reason}. Nothing is lost here: save again.', { reason: now.reason.replace(/\.$/, '') });
+      this.say({ text, tone: 'refused' });
+    }
+    this.requestUpdate();
   }
 
   /** @ignore */
@@ -442,6 +473,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     if (this.trial !== undefined) this.#show(undefined);
     this.#given.exchanged();
     this.#values.forget();
+    this.saving.forget();
     this.jumps = new Jumps();
     this.#mark.clean(schedule);
     this.leads = false;

@@ -23,8 +23,10 @@ export interface FilesHost extends RemoteFileHost {
   showSheet(sheet: SheetName): void;
   /** The schedule is the same as a file that was opened. */
   fileOpened(): void;
+  /** Offers the schedule to the page, to be kept. @returns whether it takes it, or is still keeping an earlier one. */
+  pageTakes(name: string, text: string): boolean;
   /** The schedule was handed out as a file; whether that was written cannot be known. */
-  fileHandedOut(name: string, text: string): void;
+  fileHandedOut(): void;
   /** Takes over what a person is typing, before something else takes the place of what there is. */
   settle(): void;
 }
@@ -37,6 +39,8 @@ export class ScheduleFiles {
   unsettled: Refusal | undefined;
   /** Rows of a file that wait for a person to say what becomes of them. */
   offered: OfferedRows | undefined;
+  /** What the schedule began with, or what was kept of it last, as text; `undefined` where it began with nothing. */
+  began: Content | string | undefined;
   readonly #host: FilesHost;
   readonly #holder: ScheduleHolder;
   readonly #remote: RemoteFile;
@@ -134,7 +138,10 @@ export class ScheduleFiles {
     if (faults.length > 0) return this.#refuse(name, faults.map((fault) => this.#problem(fault)), byPerson);
     this.show(turn);
     if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
-    else if (reading.isDraft !== true) this.#host.fileOpened();
+    else if (reading.isDraft !== true) {
+      this.began = reading.content;
+      this.#host.fileOpened();
+    }
     this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers: ['undo'] });
     if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
     return [];
@@ -187,6 +194,7 @@ export class ScheduleFiles {
     const schedule = new LoadSchedule(content);
     if (schedule.formulaProblems.length === 0) {
       this.dismiss();
+      this.began = content;
       this.#holder.replace(schedule, true);
       this.show(turn);
       return [];
@@ -246,9 +254,10 @@ export class ScheduleFiles {
     const { schedule } = this.#holder;
     const name = fileName(schedule);
     const text = writeSchedule(schedule.content());
+    if (this.#host.pageTakes(name, text)) return;
     saveFile({ name, text }, 'application/json');
     this.#host.say({ text: this.#words.say('Saved as {file}', { file: name }), tone: 'info' });
-    this.#host.fileHandedOut(name, text);
+    this.#host.fileHandedOut();
   }
 
   async saveCsv(sheet: SheetName): Promise<void> {
