@@ -70,7 +70,7 @@ describe.runIf(findBrowser() !== undefined)('how long a load table is', () => {
     const whole = pagesOf(document.toString('latin1'));
     expect(whole).toBeLessThanOrEqual(24);
     expect(ofOne).toBeLessThan(whole / 2);
-    const titles = ['Findings', 'Ways', 'Protections and settings', 'Modules', 'Mounting rails', 'Wiring list', 'Conductors inside', 'Cable schedule', 'Spare ways', 'Before energising', 'Commissioning'];
+    const titles = ['Findings', 'Ways', 'Protections and settings', 'Modules', 'Mounting rails', 'Wiring list', 'Conductors inside', 'Cable schedule', 'Spare ways', 'Before energising', 'Measuring sheet', 'Commissioning'];
     const pages = sectionPages(document, titles.length)!;
     expect(pages.toSorted((a, b) => a - b)).toEqual(pages);
     const { status, stdout } = spawnSync('pdftotext', ['-layout', '-l', '1', join(folder, 'table.pdf'), '-'], { encoding: 'utf8' });
