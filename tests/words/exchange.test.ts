@@ -140,7 +140,11 @@ function updateSaid(words: Words): string[] {
   const taken = ways.flatMap((list) => LIST_WAYS.map((how) => takeList(schedule, list, '1', how, { words }).label));
   const update = compareWithList(document, { sheet: 'types', rows }, words);
   const lined = compareWithList(document, { sheet: 'types', rows, lines: rows.map((_row, index) => index + 2) }, words);
-  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), ...taken, updateLabel(update, '1', words)];
+  const part = compareWithList(document, { sheet: 'types', rows: [{ type: 'U', draw: 1 }], isPart: true }, words);
+  return [
+    ...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), ...taken,
+    ...[update, part].map((each) => updateLabel(each, '1', words)),
+  ];
 }
 
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
