@@ -73,6 +73,8 @@ export const styles = css`
     font-weight: 600;
     pointer-events: none;
   }
+  /* There before it says something, so that it is heard, and without a gap of its own. */
+  #saving:empty { position: absolute; }
   #saving:not(:empty) { padding-inline: 0.4em; font-size: var(--elv-size-small); white-space: nowrap; color: var(--elv-ink-default); }
   #saving.failed { color: var(--elv-over); }
   h3 { margin: 0; font-size: 1em; font-weight: 600; }
